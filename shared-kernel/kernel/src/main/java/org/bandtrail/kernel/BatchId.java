@@ -1,0 +1,13 @@
+package org.bandtrail.kernel;
+
+/** Identity of one delivery of fasteners, as printed on its box. */
+public record BatchId(String value) {
+    public BatchId {
+        value = Identity.checked("batch", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

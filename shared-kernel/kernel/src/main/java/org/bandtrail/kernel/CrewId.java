@@ -1,0 +1,13 @@
+package org.bandtrail.kernel;
+
+/** Identity of a crew, the people who go out together. */
+public record CrewId(String value) {
+    public CrewId {
+        value = Identity.checked("crew", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

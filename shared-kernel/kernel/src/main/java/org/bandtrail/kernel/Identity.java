@@ -1,0 +1,26 @@
+package org.bandtrail.kernel;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** The one spelling rule of all identities: upper-case letters, digits and dashes, 1 to 40 characters. */
+final class Identity {
+    private static final Pattern SPELLING = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,39}");
+
+    private Identity() {}
+
+    /**
+     * Returns the value in upper case, without surrounding blanks.
+     *
+     * @throws IllegalArgumentException naming the kind and the value if it is not spelt as an identity
+     */
+    static String checked(String kind, String value) {
+        String spelt = value.strip().toUpperCase(Locale.ROOT);
+        if (!SPELLING.matcher(spelt).matches()) {
+            throw new IllegalArgumentException(
+                    "%s [%s] is not an identity. Use 1 to 40 letters, digits and dashes, beginning with a letter or digit."
+                            .formatted(kind, value));
+        }
+        return spelt;
+    }
+}

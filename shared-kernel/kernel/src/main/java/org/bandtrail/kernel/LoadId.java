@@ -1,0 +1,13 @@
+package org.bandtrail.kernel;
+
+/** Identity of a disposal load, the bags that leave together. */
+public record LoadId(String value) {
+    public LoadId {
+        value = Identity.checked("disposal load", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

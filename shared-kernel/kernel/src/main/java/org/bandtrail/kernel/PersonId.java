@@ -1,0 +1,13 @@
+package org.bandtrail.kernel;
+
+/** Pseudonymous identity of a person. Names live in an erasable table, never in an event. */
+public record PersonId(String value) {
+    public PersonId {
+        value = Identity.checked("person", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

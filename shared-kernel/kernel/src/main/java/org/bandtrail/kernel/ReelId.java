@@ -1,0 +1,13 @@
+package org.bandtrail.kernel;
+
+/** Identity of one physical roll of tape or mesh, as printed on its label. */
+public record ReelId(String value) {
+    public ReelId {
+        value = Identity.checked("reel", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

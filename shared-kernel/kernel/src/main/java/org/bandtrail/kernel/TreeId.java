@@ -1,0 +1,13 @@
+package org.bandtrail.kernel;
+
+/** Identity of a tree in the register, unique over all sites. */
+public record TreeId(String value) {
+    public TreeId {
+        value = Identity.checked("tree", value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

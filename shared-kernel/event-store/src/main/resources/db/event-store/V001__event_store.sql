@@ -16,19 +16,6 @@ CREATE TABLE domain_event_entry (
     CONSTRAINT one_event_per_step UNIQUE (aggregate_identifier, sequence_number)
 );
 
-CREATE TABLE snapshot_event_entry (
-    event_identifier     uuid          NOT NULL,
-    aggregate_identifier varchar(64)   NOT NULL,
-    sequence_number      bigint        NOT NULL,
-    type                 varchar(40)   NOT NULL,
-    payload_type         varchar(80)   NOT NULL,
-    payload_revision     varchar(8)    NOT NULL,
-    payload              bytea         NOT NULL,
-    meta_data            bytea         NOT NULL,
-    time_stamp           varchar(40)   NOT NULL,
-    PRIMARY KEY (aggregate_identifier, sequence_number)
-);
-
 -- Positions of readers, with a claim so that of several replicas one reads.
 CREATE TABLE token_entry (
     processor_name       varchar(120)  NOT NULL,

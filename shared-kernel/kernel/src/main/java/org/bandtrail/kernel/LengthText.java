@@ -34,6 +34,18 @@ public final class LengthText {
      * @throws IllegalArgumentException naming the text and what to write instead
      */
     public static Length parse(String text, @Nullable LengthUnit unitIfNone) {
+        long micrometres = micrometres(text, unitIfNone);
+        return Length.ofMm(Math.floorDiv(micrometres + MICROMETRES_PER_MM / 2, MICROMETRES_PER_MM));
+    }
+
+    /**
+     * Reads a length in whole micrometres, for values that are multiplied before they are rounded: 6 in of diameter are
+     * 152.4 mm, and pi times 152 mm is not the girth.
+     *
+     * @param unitIfNone the unit of a bare number, or null to refuse bare numbers
+     * @throws IllegalArgumentException naming the text and what to write instead
+     */
+    public static long micrometres(String text, @Nullable LengthUnit unitIfNone) {
         String rest = text.strip();
         if (unitIfNone != null && rest.matches("\\d{1,7}([.,]\\d{1,4})?")) {
             rest = rest + unitIfNone.symbol();
@@ -48,7 +60,7 @@ public final class LengthText {
         if (end == 0 || !rest.substring(end).isBlank()) {
             throw unreadable(text);
         }
-        return Length.ofMm(Math.floorDiv(micrometres + MICROMETRES_PER_MM / 2, MICROMETRES_PER_MM));
+        return micrometres;
     }
 
     private static long fraction(Matcher part) {

@@ -9,9 +9,9 @@ import org.bandtrail.kernel.Money;
  *
  * <p>{@link #draw} takes the oldest layer first (FIFO: IAS 2 Inventories paragraph 27, allowed for interchangeable
  * items by paragraph 25); {@link #drawFrom} takes a named layer (specific identification, paragraphs 23-24, required
- * for goods set apart for a project). Costs are perpetual: each draw is priced when it happens. Inside a layer costs are
- * cumulative (see {@link PieceCost}), so received value = value in stock + value drawn, to the minor unit. "Oldest" is
- * the order in which layers were received here. Last-in-first-out is not offered: IAS 2 does not allow it.
+ * for goods set apart for a project). Costs are perpetual: each draw is priced when it happens. Inside a layer costs
+ * are cumulative (see {@link PieceCost}), so received value = value in stock + value drawn, to the minor unit. "Oldest"
+ * is the order in which layers were received here. Last-in-first-out is not offered: IAS 2 does not allow it.
  *
  * @param layers oldest first; exhausted layers stay, with nothing left
  */

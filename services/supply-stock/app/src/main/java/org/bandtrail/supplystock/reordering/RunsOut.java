@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  *
  * s is the stock, m and sd the mean and standard deviation of a day's use over n days observed, q Student's quantile
  * with n - 1 degrees of freedom. sqrt(t + t^2/n) carries both the chance of the days to come and the uncertainty of the
- * mean itself. If the mean is too uncertain (m &lt;= q sd / sqrt(n)) no end can be promised: {@code latest} is then null,
- * as in E. C. Fieller, J. R. Stat. Soc. B 16 (1954) 175-185. Source of the prediction error: G. J. Hahn and W. Q.
+ * mean itself. If the mean is too uncertain (m &lt;= q sd / sqrt(n)) no end can be promised: {@code latest} is then
+ * null, as in E. C. Fieller, J. R. Stat. Soc. B 16 (1954) 175-185. Source of the prediction error: G. J. Hahn and W. Q.
  * Meeker, Statistical Intervals, chapter 4 (citations from memory; coverage is tested by simulation). Valid if the use
  * goes on as observed: days independent, no season's end before the date. Rounded down to whole days: rather too early.
  *

@@ -1,7 +1,5 @@
 package org.bandtrail.local;
 
-import io.zonky.test.db.postgres.embedded.DefaultPostgresBinaryResolver;
-import io.zonky.test.db.postgres.util.LinuxUtils;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -58,16 +56,27 @@ final class PostgresPrograms {
     }
 
     private static byte[] archive() throws IOException {
-        String system = System.getProperty("os.name").startsWith("Mac") ? "Darwin" : System.getProperty("os.name");
-        String machine = "amd64".equals(System.getProperty("os.arch")) ? "x86_64" : System.getProperty("os.arch");
-        try (InputStream found = DefaultPostgresBinaryResolver.INSTANCE.getPgBinary(system, machine)) {
+        String name = "/postgres-" + system() + "-" + machine() + ".txz";
+        try (InputStream found = PostgresPrograms.class.getResourceAsStream(name)) {
+            if (found == null) {
+                throw new CannotStart("There is no embedded PostgreSQL for this system (" + name
+                        + " is missing). Run the services against an installed PostgreSQL; see deploy/README.md.");
+            }
             return found.readAllBytes();
-        } catch (IllegalStateException none) {
-            throw new CannotStart(
-                    "There is no embedded PostgreSQL for " + system + " on " + machine
-                            + ". Run the services against an installed PostgreSQL 15 or later; see deploy/README.md.",
-                    none);
         }
+    }
+
+    private static String system() {
+        return System.getProperty("os.name").startsWith("Mac") ? "darwin" : "linux";
+    }
+
+    private static String machine() {
+        String machine = switch (System.getProperty("os.arch")) {
+            case "amd64", "x86_64" -> "x86_64";
+            case "aarch64", "arm64" -> "arm_64";
+            case String other -> other;
+        };
+        return Files.exists(Path.of("/etc/alpine-release")) ? machine + "-alpine_linux" : machine;
     }
 
     private static String digest(byte[] archive) {
@@ -117,10 +126,10 @@ final class PostgresPrograms {
      * @throws CannotStart if it reports failure; the message carries what it printed
      */
     void run(String program, String... arguments) {
-        List<String> command = new ArrayList<>(ordinaryRights());
-        command.add(home.resolve("bin").resolve(program).toString());
-        command.addAll(List.of(arguments));
         try {
+            List<String> command = new ArrayList<>(ordinaryRights());
+            command.add(home.resolve("bin").resolve(program).toString());
+            command.addAll(List.of(arguments));
             Process process = new ProcessBuilder(command)
                     .redirectErrorStream(true)
                     .redirectOutput(output.toFile())
@@ -137,11 +146,12 @@ final class PostgresPrograms {
         }
     }
 
-    private static List<String> ordinaryRights() {
+    private static List<String> ordinaryRights() throws IOException, InterruptedException {
         if (!"root".equals(System.getProperty("user.name"))) {
             return List.of();
         }
-        if (LinuxUtils.isUnshareAvailable()) {
+        // In a user namespace of its own root is nobody in particular, yet still the owner of its files.
+        if (new ProcessBuilder("unshare", "-U", "true").start().waitFor() == 0) {
             return List.of("unshare", "-U");
         }
         throw new CannotStart("PostgreSQL does not run as root, and this system does not let root give up its rights"

@@ -56,7 +56,8 @@ public record GirthDoubt(Kind kind, String value, @Nullable String perhaps, Stri
     private static GirthDoubt tooThin(WrittenGirth written, GirthLimits limits) {
         // Thin trees are common, so only the commonest slip is suggested: a diameter written as a girth.
         String perhaps = GirthReadings.of(written).stream()
-                .filter(reading -> written.basis() == GirthBasis.GIRTH && reading.words().endsWith("diameter"))
+                .filter(reading ->
+                        written.basis() == GirthBasis.GIRTH && reading.words().endsWith("diameter"))
                 .filter(reading -> limits.within(reading.girth()))
                 .findFirst()
                 .map(GirthReadings.Reading::words)

@@ -14,8 +14,8 @@ import org.bandtrail.kernel.LengthUnit;
  */
 final class GirthReadings {
     private static final Pattern ONE_NUMBER = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*([a-zA-Z\"'″′]+)");
-    private static final List<LengthUnit> UNITS = List.of(
-            LengthUnit.INCH, LengthUnit.CENTIMETRE, LengthUnit.MILLIMETRE, LengthUnit.FOOT, LengthUnit.METRE);
+    private static final List<LengthUnit> UNITS =
+            List.of(LengthUnit.INCH, LengthUnit.CENTIMETRE, LengthUnit.MILLIMETRE, LengthUnit.FOOT, LengthUnit.METRE);
 
     /**
      * Another meaning of the same writing.

@@ -1,0 +1,49 @@
+package org.bandtrail.supplystock.holdings;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/**
+ * How much of one reel or batch is at which place. The sum over all places, the supplier included, is always zero:
+ * a move takes from one what it gives to another. Places with a zero balance are not kept.
+ */
+public record Whereabouts(SortedMap<Place, Long> balances) {
+    public static final Whereabouts NOWHERE = new Whereabouts(new TreeMap<>());
+
+    /** The balance at a place, negative if more was taken than the books knew. */
+    public long at(Place place) {
+        return balances.getOrDefault(place, 0L);
+    }
+
+    /** What came from the supplier so far. */
+    public long received() {
+        return -at(Place.SUPPLIER);
+    }
+
+    /** The sum over the places of these kinds. */
+    public long sum(Predicate<PlaceKind> kinds) {
+        return balances.entrySet().stream()
+                .filter(entry -> kinds.test(entry.getKey().kind()))
+                .mapToLong(Map.Entry::getValue)
+                .sum();
+    }
+
+    /** What has left stock for trees, bags, disposal or the write-off. */
+    public long used() {
+        return sum(kind -> !kind.inStock() && kind != PlaceKind.SUPPLIER);
+    }
+
+    /** The whereabouts after these moves. */
+    public Whereabouts after(List<Move> moves) {
+        TreeMap<Place, Long> next = new TreeMap<>(balances);
+        for (Move move : moves) {
+            next.merge(move.source(), -move.quantity(), Long::sum);
+            next.merge(move.target(), move.quantity(), Long::sum);
+        }
+        next.values().removeIf(balance -> balance == 0);
+        return new Whereabouts(next);
+    }
+}

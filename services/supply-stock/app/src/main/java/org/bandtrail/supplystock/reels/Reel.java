@@ -1,0 +1,192 @@
+package org.bandtrail.supplystock.reels;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.MaterialCode;
+import org.bandtrail.kernel.MaterialKind;
+import org.bandtrail.kernel.PersonId;
+import org.bandtrail.kernel.ReelId;
+import org.bandtrail.supplystock.holdings.Charge;
+import org.bandtrail.supplystock.holdings.Entry;
+import org.bandtrail.supplystock.holdings.Holding;
+import org.bandtrail.supplystock.holdings.Move;
+import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.supplystock.holdings.PlaceKind;
+import org.bandtrail.supplystock.reels.ReelEvent.HandedOut;
+import org.bandtrail.supplystock.reels.ReelEvent.LengthDisposed;
+import org.bandtrail.supplystock.reels.ReelEvent.LengthFitted;
+import org.bandtrail.supplystock.reels.ReelEvent.LengthFound;
+import org.bandtrail.supplystock.reels.ReelEvent.LengthPutBackIntoUse;
+import org.bandtrail.supplystock.reels.ReelEvent.LengthScrapped;
+import org.bandtrail.supplystock.reels.ReelEvent.LengthTakenDown;
+import org.bandtrail.supplystock.reels.ReelEvent.LengthWrittenOff;
+import org.bandtrail.supplystock.reels.ReelEvent.Received;
+import org.bandtrail.supplystock.reels.ReelEvent.Returned;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The rules of a reel; no other file has any. The field may use a reel before its receipt is in the books: then material
+ * and kind are unknown and nothing was bought yet.
+ *
+ * @param material what is on it, null until received
+ * @param kind tape or mesh, null until received
+ * @param holding quantities in millimetres, cost, whereabouts
+ */
+public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind, Holding holding) {
+    /** A reel the books have never heard of. */
+    public static final Reel UNKNOWN = new Reel(null, null, Holding.NOTHING);
+
+    /**
+     * What a command makes happen.
+     *
+     * @return the events in order; empty if a fact changes nothing
+     * @throws ReelRefused if a wish cannot be granted
+     */
+    public List<ReelEvent> decide(ReelCommand command) {
+        return switch (command) {
+            case ReelCommand.Receive receive -> receive(receive);
+            case ReelCommand.HandOut handOut -> handOut(handOut);
+            case ReelCommand.RecordFact fact -> record(fact);
+            case ReelCommand.Return back -> returned(back);
+            case ReelCommand.Settle settle -> settle(settle);
+        };
+    }
+
+    private List<ReelEvent> receive(ReelCommand.Receive receive) {
+        if (material != null) {
+            throw new ReelRefused.ReelAlreadyReceived(receive.reelId(), Length.ofMm(holding.bought()));
+        }
+        if (!receive.length().isPositive()) {
+            throw new ReelRefused.ReelWithoutLength(receive.reelId(), receive.length());
+        }
+        if (!receive.kind().onReels()) {
+            throw new ReelRefused.NotOnReels(receive.reelId(), receive.kind());
+        }
+        Move receipt = new Move(Place.SUPPLIER, Place.depot(receive.depot()), receive.length().mm());
+        return List.of(new Received(
+                receive.reelId(),
+                receive.material(),
+                receive.kind(),
+                receive.length(),
+                receive.cost(),
+                holding.receiptEntry(receipt, receive.cost().minor(), receive.by(), receive.occurred())));
+    }
+
+    private List<ReelEvent> handOut(ReelCommand.HandOut handOut) {
+        Place depot = Place.depot(handOut.depot());
+        long there = holding.at(depot);
+        if (there <= 0) {
+            throw new ReelRefused.ReelNotInDepot(handOut.reelId(), handOut.depot(), whereItIs());
+        }
+        Move move = new Move(depot, Place.crew(handOut.person()), there);
+        return List.of(new HandedOut(
+                handOut.reelId(),
+                handOut.kit(),
+                handOut.person(),
+                new Entry(List.of(move), List.of(), handOut.by(), handOut.occurred())));
+    }
+
+    private List<ReelEvent> record(ReelCommand.RecordFact fact) {
+        ReelId reel = fact.reelId();
+        Place from = fact.source();
+        Place to = fact.target();
+        String pays = fact.site() == null ? Charge.WRITTEN_OFF : Charge.site(fact.site());
+        List<Move> moves = from.kind() == PlaceKind.CREW
+                ? holding.fromCustody(new PersonId(from.id()), to, fact.length().mm())
+                : List.of(new Move(from, to, fact.length().mm()));
+        Entry entry = holding.entry(moves, pays, fact.by(), fact.occurred());
+        return List.of(
+                switch (from.kind()) {
+                    case CREW -> switch (to.kind()) {
+                        case TREE -> new LengthFitted(reel, fact.fact(), entry);
+                        case BAG -> new LengthScrapped(reel, fact.fact(), entry);
+                        default -> throw notAFact(fact);
+                    };
+                    case TREE -> switch (to.kind()) {
+                        case BAG -> new LengthTakenDown(reel, fact.fact(), entry);
+                        case CREW -> new LengthPutBackIntoUse(reel, fact.fact(), entry);
+                        default -> throw notAFact(fact);
+                    };
+                    case BAG -> {
+                        if (to.kind() != PlaceKind.DISPOSED) {
+                            throw notAFact(fact);
+                        }
+                        yield new LengthDisposed(reel, fact.fact(), entry);
+                    }
+                    default -> throw notAFact(fact);
+                });
+    }
+
+    /** Not a refusal: no field service can mean such a move, so its feed has to stop and be looked at. */
+    private static IllegalStateException notAFact(ReelCommand.RecordFact fact) {
+        return new IllegalStateException("Fact [%s] moves reel %s from %s to %s, which is no work of the field."
+                .formatted(fact.fact(), fact.reelId(), fact.source(), fact.target()));
+    }
+
+    private List<ReelEvent> returned(ReelCommand.Return back) {
+        List<Move> moves =
+                holding.backToDepot(back.person(), Place.depot(back.depot()), back.measured().mm());
+        if (moves.isEmpty()) {
+            return List.of();
+        }
+        return List.of(new Returned(
+                back.reelId(), back.person(), back.measured(), new Entry(moves, List.of(), back.by(), back.occurred())));
+    }
+
+    private List<ReelEvent> settle(ReelCommand.Settle settle) {
+        Place place = settle.place();
+        if (!holding.disagrees(place)) {
+            throw new ReelRefused.NothingToSettle(settle.reelId(), place, Length.ofMm(holding.at(place)));
+        }
+        if (settle.reason().isBlank()) {
+            throw new ReelRefused.ReasonMissing(settle.reelId());
+        }
+        Move move = holding.settling(place);
+        Entry entry = holding.entry(List.of(move), Charge.WRITTEN_OFF, settle.by(), settle.occurred());
+        return List.of(
+                move.target().equals(Place.WRITTEN_OFF)
+                        ? new LengthWrittenOff(settle.reelId(), settle.reason(), entry)
+                        : new LengthFound(settle.reelId(), settle.reason(), entry));
+    }
+
+    private String whereItIs() {
+        String places = holding.whereabouts().balances().entrySet().stream()
+                .filter(entry -> entry.getValue() > 0 && entry.getKey().kind().inStock())
+                .map(entry -> "at %s with %s".formatted(entry.getKey(), Length.ofMm(entry.getValue())))
+                .collect(Collectors.joining(" and "));
+        return places.isEmpty() ? "nowhere in stock" : places;
+    }
+
+    /**
+     * The reel after an event.
+     *
+     * @throws IllegalStateException if the event cannot have happened to this reel
+     */
+    public Reel evolve(ReelEvent event) {
+        return switch (event) {
+            case Received received -> {
+                if (material != null) {
+                    throw new IllegalStateException("Reel %s was received twice in its own history.".formatted(received.reelId()));
+                }
+                yield new Reel(
+                        received.material(),
+                        received.kind(),
+                        holding.bought(received.length().mm(), received.cost().minor()).after(received.entry()));
+            }
+            case HandedOut handedOut -> moved(handedOut.entry());
+            case LengthFitted fitted -> moved(fitted.entry());
+            case LengthTakenDown takenDown -> moved(takenDown.entry());
+            case LengthPutBackIntoUse back -> moved(back.entry());
+            case LengthScrapped scrapped -> moved(scrapped.entry());
+            case LengthDisposed disposed -> moved(disposed.entry());
+            case Returned returned -> moved(returned.entry());
+            case LengthWrittenOff writtenOff -> moved(writtenOff.entry());
+            case LengthFound found -> moved(found.entry());
+        };
+    }
+
+    private Reel moved(Entry entry) {
+        return new Reel(material, kind, holding.after(entry));
+    }
+}

@@ -1,0 +1,32 @@
+package org.bandtrail.supplystock.reels;
+
+import org.axonframework.commandhandling.CommandHandler;
+import org.axonframework.eventsourcing.EventSourcingHandler;
+import org.axonframework.modelling.command.AggregateCreationPolicy;
+import org.axonframework.modelling.command.AggregateIdentifier;
+import org.axonframework.modelling.command.AggregateLifecycle;
+import org.axonframework.modelling.command.CreationPolicy;
+import org.bandtrail.eventstore.AggregateOf;
+
+/** Axon's view of a reel. It decides nothing; an {@code if} here would be a rule in the wrong place. */
+final class ReelAggregate {
+    static final AggregateOf<ReelAggregate> DECLARED =
+            new AggregateOf<>("reel", ReelAggregate.class, ReelCommand.class, ReelEvent.class);
+
+    @AggregateIdentifier
+    private String storedId = "";
+
+    private Reel reel = Reel.UNKNOWN;
+
+    @CommandHandler
+    @CreationPolicy(AggregateCreationPolicy.CREATE_IF_MISSING)
+    void handle(ReelCommand command) {
+        reel.decide(command).forEach(AggregateLifecycle::apply);
+    }
+
+    @EventSourcingHandler
+    void on(ReelEvent event) {
+        storedId = DECLARED.storedId(event.reelId());
+        reel = reel.evolve(event);
+    }
+}

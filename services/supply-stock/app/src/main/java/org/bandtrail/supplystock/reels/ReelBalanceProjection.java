@@ -1,0 +1,69 @@
+package org.bandtrail.supplystock.reels;
+
+import java.util.List;
+import org.bandtrail.eventstore.Projection;
+import org.bandtrail.eventstore.StoredEvent;
+import org.bandtrail.supplystock.holdings.HoldingTables;
+import org.bandtrail.supplystock.holdings.Line;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Keeps the balance, the places and the history of every reel. */
+@Component
+final class ReelBalanceProjection implements Projection {
+    private final HoldingTables tables;
+
+    ReelBalanceProjection(JdbcClient jdbc) {
+        this.tables = new HoldingTables(jdbc, "reel");
+    }
+
+    @Override
+    public String name() {
+        return "reel-balance";
+    }
+
+    @Override
+    public List<String> tables() {
+        return tables.names();
+    }
+
+    @Override
+    public List<Class<?>> listensTo() {
+        return List.of(ReelEvent.class);
+    }
+
+    @Override
+    public void apply(List<StoredEvent> page) {
+        tables.add(page.stream()
+                .map(stored -> line(stored.position(), (ReelEvent) stored.payload()))
+                .toList());
+    }
+
+    static Line line(long position, ReelEvent event) {
+        return switch (event) {
+            case ReelEvent.Received received ->
+                new Line(
+                        position,
+                        received.reelId().value(),
+                        "received",
+                        null,
+                        received.entry(),
+                        new Line.Bought(
+                                received.material(), received.kind(), received.length().mm(), received.cost()));
+            case ReelEvent.HandedOut out -> line(position, out, "handed out", "kit " + out.kit());
+            case ReelEvent.LengthFitted fitted -> line(position, fitted, "fitted", fitted.fact());
+            case ReelEvent.LengthTakenDown down -> line(position, down, "taken down", down.fact());
+            case ReelEvent.LengthPutBackIntoUse back -> line(position, back, "put back into use", back.fact());
+            case ReelEvent.LengthScrapped scrapped -> line(position, scrapped, "scrapped", scrapped.fact());
+            case ReelEvent.LengthDisposed disposed -> line(position, disposed, "disposed", disposed.fact());
+            case ReelEvent.Returned returned -> line(position, returned, "returned", "measured " + returned.measured());
+            case ReelEvent.LengthWrittenOff off -> line(position, off, "written off", off.reason());
+            case ReelEvent.LengthFound found -> line(position, found, "found", found.reason());
+        };
+    }
+
+    private static Line line(long position, ReelEvent event, String what, @Nullable String note) {
+        return new Line(position, event.reelId().value(), what, note, event.entry(), null);
+    }
+}

@@ -1,0 +1,47 @@
+package org.bandtrail.siteinstalls.trees;
+
+import org.axonframework.modelling.command.TargetAggregateIdentifier;
+import org.bandtrail.kernel.Occurred;
+import org.bandtrail.kernel.PersonId;
+import org.bandtrail.kernel.SiteId;
+import org.bandtrail.kernel.TreeId;
+import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.jspecify.annotations.Nullable;
+
+/** What people ask of trees. */
+public sealed interface TreeCommand {
+    /** The tree. */
+    TreeId treeId();
+
+    /**
+     * Adds a tree to the register.
+     *
+     * @param treeId a free identity, see {@link Tree#named}
+     * @param siteId where it stands
+     * @param tag what is written on its tag, 1 to 40 characters
+     * @param species name or code as people use it, empty if not known
+     * @param girth the first measurement, null if there is none
+     * @param by who registers it
+     * @param when when it was seen (and measured)
+     */
+    record RegisterTree(
+            @TargetAggregateIdentifier TreeId treeId,
+            SiteId siteId,
+            String tag,
+            String species,
+            @Nullable WrittenGirth girth,
+            PersonId by,
+            Occurred when)
+            implements TreeCommand {}
+
+    /**
+     * Adds a measurement.
+     *
+     * @param treeId a registered tree
+     * @param girth as written
+     * @param by who measured
+     * @param when when
+     */
+    record MeasureGirth(@TargetAggregateIdentifier TreeId treeId, WrittenGirth girth, PersonId by, Occurred when)
+            implements TreeCommand {}
+}

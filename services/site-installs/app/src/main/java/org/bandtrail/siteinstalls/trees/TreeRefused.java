@@ -1,0 +1,61 @@
+package org.bandtrail.siteinstalls.trees;
+
+import org.bandtrail.eventstore.Refusal;
+import org.bandtrail.kernel.TreeId;
+
+/** Why a wish about a tree is refused. */
+public abstract sealed class TreeRefused extends Refusal {
+    private static final long serialVersionUID = 1L;
+
+    private TreeRefused(String message) {
+        super(message);
+    }
+
+    /** The identity is taken, which mostly means that the tag was entered before. */
+    public static final class AlreadyRegistered extends TreeRefused {
+        private static final long serialVersionUID = 1L;
+
+        AlreadyRegistered(TreeId treeId) {
+            super("Tree [%s] is registered already. Measure it there, or check the tag and the site."
+                    .formatted(treeId));
+        }
+
+        @Override
+        public String problem() {
+            return "tree-already-registered";
+        }
+    }
+
+    /** There is no such tree to measure. */
+    public static final class NotRegistered extends TreeRefused {
+        private static final long serialVersionUID = 1L;
+
+        NotRegistered(TreeId treeId) {
+            super("Tree [%s] is not in the register. Register it first, with this girth.".formatted(treeId));
+        }
+
+        @Override
+        public String problem() {
+            return "tree-not-registered";
+        }
+    }
+
+    /** The tag is missing or too long to be on a tag. */
+    public static final class TagUnusable extends TreeRefused {
+        private static final long serialVersionUID = 1L;
+
+        TagUnusable(String tag, int longest) {
+            super("Tag [%s] cannot be used. Give the 1 to %d characters that are on the tag.".formatted(tag, longest));
+        }
+
+        @Override
+        public int status() {
+            return 422;
+        }
+
+        @Override
+        public String problem() {
+            return "tree-tag-unusable";
+        }
+    }
+}

@@ -1,0 +1,203 @@
+package org.bandtrail.siteinstalls.bands;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.Occurred;
+import org.bandtrail.siteinstalls.cutting.GuardStandOff;
+import org.bandtrail.siteinstalls.cutting.TapeMeasure;
+import org.bandtrail.siteinstalls.girths.GirthDoubt;
+import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.policies.CutLengths;
+import org.bandtrail.siteinstalls.proposals.Proposal;
+
+/**
+ * Compares a fitting with the books. The same findings are asked before a fact is stored and flagged on it afterwards,
+ * so that a person sees in the field what the office will see. Reels are compared by {@link ReelCheck}.
+ */
+final class BandCheck {
+    /** Clocks of telephones and servers differ by a few minutes without being wrong. */
+    private static final Duration CLOCK_SLACK = Duration.ofMinutes(10);
+
+    private final Fitting fitting;
+    private final Books books;
+    private final CutLengths policy;
+    private final Length girth;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private BandCheck(Fitting fitting, Books books) {
+        this.fitting = fitting;
+        this.books = books;
+        this.policy = books.policy().values();
+        this.girth = girthOf(fitting, books);
+    }
+
+    /** All findings, in the order of the form. */
+    static List<Finding> findings(Fitting fitting, Books books, Occurred when) {
+        BandCheck check = new BandCheck(fitting, books);
+        check.tree();
+        check.girth();
+        check.height();
+        check.tape();
+        check.guard();
+        check.findings.addAll(ReelCheck.findings(fitting, books));
+        check.time(when);
+        return List.copyOf(check.findings);
+    }
+
+    /** The findings a person can still answer before the fact is stored. */
+    static List<Finding> questions(Fitting fitting, Books books, Occurred when) {
+        Predicate<Finding> asked = finding -> List.of(BandFlag.values()).stream()
+                .anyMatch(flag -> flag.code().equals(finding.code()) && flag.asked());
+        return findings(fitting, books, when).stream().filter(asked).toList();
+    }
+
+    /**
+     * The girth the band is kept with: as measured, else as registered, else what the piece of tape goes round by the
+     * policy.
+     */
+    static Length girthOf(Fitting fitting, Books books) {
+        if (fitting.girth() != null) {
+            return fitting.girth().girth();
+        }
+        Length registered = books.registeredGirth();
+        if (registered != null) {
+            return registered;
+        }
+        CutLengths.TapeRule tape = books.policy().values().tape();
+        Length fromTape = fitting.tape().length().minus(tape.overlap()).minus(tape.tab().times(2));
+        return fromTape.max(Length.ofMm(1));
+    }
+
+    private void tree() {
+        Books.RegisteredTree tree = books.tree();
+        if (!books.siteKnown()) {
+            add(BandFlag.SITE_UNKNOWN, fitting.siteId(), "Site %s is not registered.".formatted(fitting.siteId()));
+        }
+        if (tree == null) {
+            add(BandFlag.TREE_UNKNOWN, fitting.treeId(), "Tree %s is not registered.".formatted(fitting.treeId()));
+        } else if (!tree.siteId().equals(fitting.siteId())) {
+            findings.add(Finding.of(
+                    BandFlag.SITE_DIFFERS,
+                    fitting.siteId(),
+                    tree.siteId().value(),
+                    "The register has tree %s at site %s.".formatted(fitting.treeId(), tree.siteId())));
+        }
+        if (!books.bandsUp().isEmpty()) {
+            add(
+                    BandFlag.TREE_ALREADY_BANDED,
+                    fitting.treeId(),
+                    "On tree %s hangs already: %s. A second band is fine if it is meant."
+                            .formatted(fitting.treeId(), books.bandsUp()));
+        }
+    }
+
+    private void girth() {
+        WrittenGirth written = fitting.girth();
+        if (written != null) {
+            GirthDoubt.about(written, books.registeredGirth(), policy.girth()).ifPresent(this::doubt);
+        } else if (books.registeredGirth() == null) {
+            add(
+                    BandFlag.GIRTH_MISSING,
+                    fitting.treeId(),
+                    "Nobody measured the girth of tree %s. By its tape it is about %s."
+                            .formatted(fitting.treeId(), girth));
+        }
+    }
+
+    private void doubt(GirthDoubt doubt) {
+        BandFlag flag =
+                switch (doubt.kind()) {
+                    case BELOW_MINIMUM -> BandFlag.GIRTH_BELOW_MINIMUM;
+                    case IMPLAUSIBLE -> BandFlag.GIRTH_IMPLAUSIBLE;
+                };
+        findings.add(Finding.of(flag, doubt.value(), doubt.perhaps(), doubt.message()));
+    }
+
+    private void height() {
+        Length height = fitting.height();
+        if (height != null && !policy.height().usualEnough(height)) {
+            add(
+                    BandFlag.HEIGHT_UNUSUAL,
+                    height,
+                    "The band hangs at %s; usual is %s to %s."
+                            .formatted(
+                                    height,
+                                    policy.height().lowest(),
+                                    policy.height().highest()));
+        }
+    }
+
+    private void tape() {
+        Length length = fitting.tape().length();
+        Length proposed = proposal().tape();
+        if (length.compareTo(girth) < 0) {
+            add(
+                    BandFlag.TAPE_TOO_SHORT,
+                    length,
+                    "%s of tape does not reach round %s; %s was proposed.".formatted(length, girth, proposed));
+        } else if (farAbove(length, proposed)) {
+            add(
+                    BandFlag.TAPE_UNLIKELY,
+                    length,
+                    "%s of tape for a girth of %s; %s was proposed. Check the unit.".formatted(length, girth, proposed));
+        }
+    }
+
+    private void guard() {
+        Piece mesh = fitting.mesh();
+        if (mesh == null) {
+            add(BandFlag.GUARD_MISSING, "none", "No guard keeps birds and other animals off this tape.");
+            return;
+        }
+        Proposal proposal = proposal();
+        Length standOff =
+                GuardStandOff.of(mesh.length(), Length.ZERO, girth);
+        if (standOff.compareTo(policy.mesh().leastStandOff()) < 0) {
+            add(
+                    BandFlag.GUARD_TOO_CLOSE,
+                    mesh.length(),
+                    "A guard of %s stands %d mm off a girth of %s; at least %d mm is asked for, so %s was proposed."
+                            .formatted(
+                                    mesh.length(),
+                                    standOff.mm(),
+                                    girth,
+                                    policy.mesh().leastStandOff().mm(),
+                                    proposal.mesh()));
+        } else if (farAbove(mesh.length(), proposal.mesh())) {
+            add(
+                    BandFlag.MESH_UNLIKELY,
+                    mesh.length(),
+                    "%s of mesh for a girth of %s; %s was proposed. Check the unit."
+                            .formatted(mesh.length(), girth, proposal.mesh()));
+        }
+    }
+
+    private void time(Occurred when) {
+        if (when.delay().compareTo(CLOCK_SLACK.negated()) < 0) {
+            add(
+                    BandFlag.CLOCK_AHEAD,
+                    when.happened(),
+                    "Fitted at %s, which is yet to come. Check the clock of the device.".formatted(when.happened()));
+        } else if (when.delay().compareTo(Duration.ofDays(policy.lateAfterDays())) > 0) {
+            add(
+                    BandFlag.RECORDED_LATE,
+                    when.happened(),
+                    "Written down %d days after it was done.".formatted(when.delay().toDays()));
+        }
+    }
+
+    private Proposal proposal() {
+        return Proposal.of(girth, books.policy(), TapeMeasure.METRIC);
+    }
+
+    private boolean farAbove(Length length, Length proposed) {
+        return length.mm() * 1000 > proposed.mm() * (1000 + policy.girth().changePermille());
+    }
+
+    private void add(BandFlag flag, Object value, String message) {
+        findings.add(Finding.of(flag, value, message));
+    }
+}

@@ -1,0 +1,46 @@
+package org.bandtrail.siteinstalls.bands;
+
+import java.util.List;
+import org.bandtrail.kernel.BandId;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.SiteId;
+import org.bandtrail.siteinstalls.knownreels.KnownReel;
+import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the books say about the tree and the reels of a fitting when it arrives. A fitting is compared with them, never
+ * made to fit them.
+ *
+ * @param siteKnown whether the site of the fitting is registered
+ * @param tree the tree, null if it is not registered
+ * @param bandsUp other bands that hang on the tree
+ * @param tapeReel what is known of the tape's reel, null if nothing
+ * @param meshReel what is known of the mesh's reel, null if nothing or there is no mesh
+ * @param policy the cut-length policy in force on the day of the fitting
+ */
+public record Books(
+        boolean siteKnown,
+        @Nullable RegisteredTree tree,
+        List<BandId> bandsUp,
+        @Nullable KnownReel tapeReel,
+        @Nullable KnownReel meshReel,
+        CutPolicyVersion policy) {
+    /** Keeps its own copy. */
+    public Books {
+        bandsUp = List.copyOf(bandsUp);
+    }
+
+    /**
+     * A tree of the register.
+     *
+     * @param siteId where the register has it
+     * @param girth last measured, null if never
+     */
+    public record RegisteredTree(SiteId siteId, @Nullable Length girth) {}
+
+    /** The registered girth, null if there is none. */
+    public @Nullable Length registeredGirth() {
+        return tree == null ? null : tree.girth();
+    }
+}

@@ -1,0 +1,109 @@
+package org.bandtrail.siteinstalls.bands;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.MaterialKind;
+import org.bandtrail.siteinstalls.knownreels.KnownReel;
+import org.bandtrail.siteinstalls.policies.CutLengths;
+
+/** Compares the reels of a fitting with what supply-stock told about them. */
+final class ReelCheck {
+    private final Fitting fitting;
+    private final Books books;
+    private final CutLengths policy;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private ReelCheck(Fitting fitting, Books books) {
+        this.fitting = fitting;
+        this.books = books;
+        this.policy = books.policy().values();
+    }
+
+    static List<Finding> findings(Fitting fitting, Books books) {
+        ReelCheck check = new ReelCheck(fitting, books);
+        check.tape();
+        if (fitting.mesh() != null) {
+            check.mesh(fitting.mesh());
+        }
+        return check.findings;
+    }
+
+    private void tape() {
+        KnownReel reel = books.tapeReel();
+        Piece tape = fitting.tape();
+        if (reel == null) {
+            add(
+                    BandFlag.TAPE_REEL_UNKNOWN,
+                    tape,
+                    "No reel %s is known here. Check what is written on it.".formatted(tape.reelId()));
+        } else if (reel.kind() != MaterialKind.TAPE) {
+            add(
+                    BandFlag.TAPE_REEL_WRONG_KIND,
+                    tape,
+                    "Reel %s holds %s, no tape. Perhaps tape and mesh are swapped.".formatted(tape.reelId(), kind(reel)));
+        } else if (reel.width().compareTo(policy.tape().widest()) > 0) {
+            add(
+                    BandFlag.TAPE_TOO_WIDE,
+                    tape,
+                    "Tape of reel %s is %d mm wide; up to %d mm is the advice for wildlife."
+                            .formatted(
+                                    tape.reelId(),
+                                    reel.width().mm(),
+                                    policy.tape().widest().mm()));
+        }
+    }
+
+    private void mesh(Piece mesh) {
+        KnownReel reel = books.meshReel();
+        if (reel == null) {
+            add(
+                    BandFlag.MESH_REEL_UNKNOWN,
+                    mesh,
+                    "No reel %s is known here. Check what is written on it.".formatted(mesh.reelId()));
+        } else if (reel.kind() != MaterialKind.MESH) {
+            add(
+                    BandFlag.MESH_REEL_WRONG_KIND,
+                    mesh,
+                    "Reel %s holds %s, no mesh. Perhaps tape and mesh are swapped.".formatted(mesh.reelId(), kind(reel)));
+        } else {
+            guard(mesh, reel);
+        }
+    }
+
+    private void guard(Piece mesh, KnownReel reel) {
+        Length opening = reel.opening();
+        if (opening != null && opening.compareTo(policy.mesh().widestOpening()) > 0) {
+            add(
+                    BandFlag.GUARD_OPENING_TOO_WIDE,
+                    mesh,
+                    "The mesh of reel %s opens %d mm; above %d mm small birds get through."
+                            .formatted(
+                                    mesh.reelId(),
+                                    opening.mm(),
+                                    policy.mesh().widestOpening().mm()));
+        }
+        KnownReel tape = books.tapeReel();
+        boolean widthsKnown =
+                tape != null && tape.width().isPositive() && reel.width().isPositive();
+        if (widthsKnown && tape.kind() == MaterialKind.TAPE && reel.width().compareTo(tape.width()) <= 0) {
+            add(
+                    BandFlag.GUARD_TOO_NARROW,
+                    mesh,
+                    "The guard is %d mm wide and the tape %d mm; a guard must cover the tape and more."
+                            .formatted(reel.width().mm(), tape.width().mm()));
+        }
+    }
+
+    private static String kind(KnownReel reel) {
+        return switch (reel.kind()) {
+            case TAPE -> "tape";
+            case MESH -> "mesh";
+            case FASTENER -> "fasteners";
+        };
+    }
+
+    private void add(BandFlag flag, Piece piece, String message) {
+        findings.add(Finding.of(flag, piece.reelId(), message));
+    }
+}

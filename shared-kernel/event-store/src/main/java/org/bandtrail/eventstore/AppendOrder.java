@@ -1,6 +1,8 @@
 package org.bandtrail.eventstore;
 
+import java.sql.SQLException;
 import java.util.List;
+import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
@@ -11,8 +13,17 @@ import org.springframework.transaction.support.TransactionTemplate;
  * appear behind a reader's back. Writers hold the table's advisory lock, shared, from before their first position
  * (trigger {@code hold_append_order}); a reader that meets a gap takes it exclusively for a moment: then every writer
  * of a smaller position has ended, and what is still missing was rolled back. Without gaps nobody waits.
+ *
+ * <p>Writers that come while a reader waits queue behind it, so a reader has little patience: if the lock is not to be
+ * had within {@link #PATIENCE_MILLIS} it steps back and is given the part before the gap. A slow writer delays the
+ * readers of its table, never the other writers for longer than that. See decision 0003.
  */
 public final class AppendOrder {
+    /** How long a reader waits for the writers of a gap, in milliseconds. */
+    public static final int PATIENCE_MILLIS = 250;
+
+    private static final String LOCK_NOT_AVAILABLE = "55P03";
+
     private final JdbcClient jdbc;
     private final TransactionTemplate ownTransaction;
     private final String table;
@@ -35,7 +46,7 @@ public final class AppendOrder {
      *
      * @param after the reader's position
      * @param limit at most so many rows further
-     * @return a position not before {@code after}; equal if there is nothing new
+     * @return a position not before {@code after}; equal if there is nothing new, or nothing that is final yet
      */
     public long safeEnd(long after, int limit) {
         List<Long> positions = positions(after, limit);
@@ -43,8 +54,19 @@ public final class AppendOrder {
             return after;
         }
         long end = positions.getLast();
-        if (end - after != positions.size()) {
-            waitForWriters();
+        if (end - after == positions.size() || writersHaveEnded()) {
+            return end;
+        }
+        return endBeforeGap(after, positions);
+    }
+
+    private static long endBeforeGap(long after, List<Long> positions) {
+        long end = after;
+        for (long position : positions) {
+            if (position != end + 1) {
+                return end;
+            }
+            end = position;
         }
         return end;
     }
@@ -56,10 +78,25 @@ public final class AppendOrder {
                 .list();
     }
 
-    private void waitForWriters() {
-        ownTransaction.executeWithoutResult(status -> jdbc.sql("SELECT pg_advisory_xact_lock(hashtext(?)::bigint)")
-                .param(table)
-                .query((row, number) -> "held")
-                .single());
+    /** Whether every writer that may have been given a smaller position has ended. */
+    private boolean writersHaveEnded() {
+        try {
+            ownTransaction.executeWithoutResult(status -> {
+                jdbc.sql("SELECT set_config('lock_timeout', ?, true)")
+                        .param(PATIENCE_MILLIS + "ms")
+                        .query(String.class)
+                        .single();
+                jdbc.sql("SELECT pg_advisory_xact_lock(hashtext(?)::bigint)")
+                        .param(table)
+                        .query((row, number) -> "held")
+                        .single();
+            });
+            return true;
+        } catch (DataAccessException failure) {
+            if (failure.getRootCause() instanceof SQLException sql && LOCK_NOT_AVAILABLE.equals(sql.getSQLState())) {
+                return false;
+            }
+            throw failure;
+        }
     }
 }

@@ -1,0 +1,40 @@
+package org.bandtrail.eventexchange.entry;
+
+import java.util.List;
+import org.bandtrail.eventexchange.ExchangeSettings;
+import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+import org.springframework.core.Ordered;
+import org.springframework.web.method.support.HandlerMethodArgumentResolver;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import tools.jackson.databind.DeserializationFeature;
+
+/** Puts the shared door in front of a service's controllers. Brought in by EventExchangeWiring. */
+@Configuration(proxyBeanMethods = false)
+@Import(ProblemAdvice.class)
+public class EntryWiring implements WebMvcConfigurer {
+    private static final int AFTER_ENCODING = Ordered.HIGHEST_PRECEDENCE + 100;
+
+    @Override
+    public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {
+        resolvers.add(new ActingPersonArgument());
+    }
+
+    /** The filter, before all others but the encoding. */
+    @Bean
+    FilterRegistrationBean<ServiceKeyFilter> serviceKeyFilter(ExchangeSettings settings) {
+        var registration = new FilterRegistrationBean<>(new ServiceKeyFilter(settings.serviceKey()));
+        registration.setOrder(AFTER_ENCODING);
+        return registration;
+    }
+
+    /** A misspelt field in a request must be refused by name: ignored, it would be a lost fact. */
+    @Bean
+    JsonMapperBuilderCustomizer strictRequests() {
+        return builder -> builder.enable(
+                DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES, DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
+    }
+}

@@ -1,0 +1,117 @@
+package org.bandtrail.frontdesk.neighbours;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What site-installs says. Lengths in mm. */
+public final class Installs {
+    private Installs() {}
+
+    /** A site. */
+    public record Site(
+            String siteId,
+            String name,
+            @Nullable Double lat,
+            @Nullable Double lon,
+            @Nullable String accessNotes,
+            @Nullable Long trees,
+            @Nullable Long bandsUp) {}
+
+    /** A tree; history and bands come with one tree only. */
+    public record Tree(
+            String treeId,
+            String siteId,
+            @Nullable String tag,
+            @Nullable String species,
+            @Nullable Long girthMm,
+            @Nullable Instant girthMeasuredAt,
+            @Nullable Long bandsUp,
+            @Nullable List<TreeStep> history,
+            @Nullable List<Band> bands) {}
+
+    /** One line of a tree's history. */
+    public record TreeStep(
+            String what,
+            @Nullable Instant happenedAt,
+            @Nullable Instant recordedAt,
+            @Nullable String by,
+            @Nullable Long girthMm,
+            @Nullable String note) {}
+
+    /** A band; history comes with one band only. */
+    public record Band(
+            String bandId,
+            String treeId,
+            @Nullable String siteId,
+            String state,
+            @Nullable Instant fittedAt,
+            @Nullable String personId,
+            @Nullable String tapeReelId,
+            @Nullable Long tapeMm,
+            @Nullable String meshReelId,
+            @Nullable Long meshMm,
+            @Nullable Long pieces,
+            @Nullable Long girthMm,
+            @Nullable Long heightMm,
+            @Nullable LocalDate mustRemoveBy,
+            @Nullable List<Flag> flags,
+            @Nullable List<BandStep> history) {
+
+        /** Tells whether the band is on its tree. */
+        public boolean isUp() {
+            return state.equalsIgnoreCase("up");
+        }
+    }
+
+    /** Something odd about a fact that was accepted all the same. */
+    public record Flag(@Nullable String flag, @Nullable String message) {}
+
+    /** One line of a band's history. */
+    public record BandStep(
+            String what,
+            @Nullable Instant happenedAt,
+            @Nullable Instant recordedAt,
+            @Nullable String by,
+            @Nullable String note) {}
+
+    /** Proposed lengths for a girth, with the policy they follow. */
+    public record Proposal(
+            long girthMm,
+            long tapeMm,
+            long meshMm,
+            @Nullable Long standOffMm,
+            long fasteners,
+            @Nullable Long heightMm,
+            @Nullable String policyVersion,
+            @Nullable String formula,
+            @Nullable List<String> cautions) {}
+
+    /** Slips to confirm before a band is sent. */
+    public record Check(List<Problem.Question> questions) {}
+
+    /** A band was stored. */
+    public record Fitted(String bandId, @Nullable List<Flag> flags) {}
+
+    /** A file of trees before anything is stored. */
+    public record ImportPreview(
+            String importId,
+            @Nullable List<String> columns,
+            long rowCount,
+            long ready,
+            List<ImportProblem> problems,
+            @Nullable List<Problem.Question> questions,
+            @Nullable List<Tree> sample) {}
+
+    /** What is wrong with one cell. */
+    public record ImportProblem(
+            long row,
+            @Nullable String column,
+            @Nullable String value,
+            String problem,
+            @Nullable String advice) {}
+
+    /** How many trees were stored. */
+    public record Stored(long stored) {}
+}

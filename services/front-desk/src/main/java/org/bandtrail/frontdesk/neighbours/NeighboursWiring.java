@@ -1,0 +1,30 @@
+package org.bandtrail.frontdesk.neighbours;
+
+import org.bandtrail.frontdesk.FrontDeskSettings;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Where the three services are, from the settings. */
+@Configuration(proxyBeanMethods = false)
+class NeighboursWiring {
+
+    @Bean
+    SupplyStock supplyStock(
+            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new SupplyStock(new Neighbour("supply-stock", url, settings.serviceKey(), json));
+    }
+
+    @Bean
+    SiteInstalls siteInstalls(
+            @Value("${bandtrail.feeds.site-installs.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new SiteInstalls(new Neighbour("site-installs", url, settings.serviceKey(), json));
+    }
+
+    @Bean
+    Inspections inspections(
+            @Value("${bandtrail.feeds.inspections.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new Inspections(new Neighbour("inspections", url, settings.serviceKey(), json));
+    }
+}

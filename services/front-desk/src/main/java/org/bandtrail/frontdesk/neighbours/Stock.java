@@ -1,0 +1,222 @@
+package org.bandtrail.frontdesk.neighbours;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import org.bandtrail.kernel.Money;
+import org.jspecify.annotations.Nullable;
+
+/** What supply-stock says. Lengths in mm, fasteners in pieces, money in minor units. */
+public final class Stock {
+    private Stock() {}
+
+    /** A supply item. Lead time and service level are null until somebody set them. */
+    public record Item(
+            String materialCode,
+            String kind,
+            String name,
+            @Nullable Long widthMm,
+            @Nullable Long openingMm,
+            @Nullable Long reelLengthMm,
+            @Nullable Long packSize,
+            @Nullable Money unitCost,
+            @Nullable Double leadTimeDays,
+            @Nullable Double leadTimeSdDays,
+            @Nullable Long serviceLevelPermille) {}
+
+    /** A depot. */
+    public record Depot(String depotId, String name) {}
+
+    /** A crew and who belongs to it. */
+    public record Crew(
+            String crewId,
+            String name,
+            @Nullable String depotId,
+            @Nullable List<String> people) {}
+
+    /** A reel and where its millimetres are. */
+    public record Reel(
+            String reelId,
+            @Nullable String materialCode,
+            @Nullable String kind,
+            long receivedMm,
+            long inDepotMm,
+            long withCrewMm,
+            long onTreeMm,
+            long inBagMm,
+            long disposedMm,
+            long writtenOffMm,
+            long missingMm,
+            @Nullable String place,
+            @Nullable Money cost,
+            @Nullable Money charged,
+            @Nullable String lastHolder,
+            @Nullable Instant lastMovedAt,
+            @Nullable List<PlaceMm> places,
+            @Nullable List<Step> history) {}
+
+    /** A batch of fasteners and where its pieces are. */
+    public record Batch(
+            String batchId,
+            @Nullable String materialCode,
+            @Nullable String kind,
+            long receivedPieces,
+            long inDepotPieces,
+            long withCrewPieces,
+            long onTreePieces,
+            long inBagPieces,
+            long disposedPieces,
+            long writtenOffPieces,
+            long missingPieces,
+            @Nullable String place,
+            @Nullable Money cost,
+            @Nullable Money charged,
+            @Nullable String lastHolder,
+            @Nullable Instant lastMovedAt,
+            @Nullable List<PlaceMm> places,
+            @Nullable List<Step> history) {}
+
+    /** How much of one reel or batch is at one place; one of mm and pieces is given. */
+    public record PlaceMm(
+            String place, @Nullable Long mm, @Nullable Long pieces) {
+        /** The quantity, in mm of a reel or pieces of a batch. */
+        public long quantity() {
+            return mm != null ? mm : pieces != null ? pieces : 0;
+        }
+    }
+
+    /** One line of a reel's or batch's history. */
+    public record Step(
+            String what,
+            @Nullable Instant happenedAt,
+            @Nullable Instant recordedAt,
+            @Nullable String by,
+            @Nullable String source,
+            @Nullable String target,
+            @Nullable Long mm,
+            @Nullable Long pieces,
+            @Nullable String site,
+            @Nullable Money cost,
+            @Nullable String fact) {
+        /** The quantity, in mm of a reel or pieces of a batch. */
+        public @Nullable Long quantity() {
+            return mm != null ? mm : pieces;
+        }
+    }
+
+    /** A kit handed out. */
+    public record Handout(
+            String kitId,
+            String depotId,
+            @Nullable String crewId,
+            String personId,
+            @Nullable Instant handedOutAt,
+            boolean open,
+            @Nullable List<KitReel> reels,
+            @Nullable List<KitBatch> batches) {}
+
+    /** A reel in a kit. */
+    public record KitReel(
+            String reelId,
+            @Nullable String materialCode,
+            @Nullable String kind,
+            @Nullable Long lengthMm) {}
+
+    /** Fasteners in a kit. */
+    public record KitBatch(
+            String batchId,
+            @Nullable String materialCode,
+            @Nullable Long pieces) {}
+
+    /** What came back against what the books expected. */
+    public record Returned(List<ReturnLine> lines) {}
+
+    /** One reel in mm or one batch in pieces. */
+    public record ReturnLine(String id, long expected, long measured, long difference) {}
+
+    /** The trail: where all tape, mesh and fasteners are, and whether the audit reads zero. */
+    public record Trail(FlowMm tape, FlowMm mesh, FlowPieces fasteners, AuditMark audit) {}
+
+    /** Where all lengths of one kind are, in mm. */
+    public record FlowMm(
+            long depotMm, long crewMm, long treeMm, long bagMm, long disposedMm, long missingMm, long writtenOffMm) {}
+
+    /** Where all fasteners are, in pieces. */
+    public record FlowPieces(
+            long depotPieces,
+            long crewPieces,
+            long treePieces,
+            long bagPieces,
+            long disposedPieces,
+            long missingPieces,
+            long writtenOffPieces) {}
+
+    /** The end of the trail. */
+    public record AuditMark(boolean zero, long findings) {}
+
+    /** The audit with its laws and what it found. */
+    public record Audit(@Nullable Instant readAt, boolean zero, List<Law> laws, List<Finding> findings) {}
+
+    /** One law with both its sides. */
+    public record Law(String name, @Nullable String statement, long left, long right, long difference, String unit) {}
+
+    /** Something that does not add up. */
+    public record Finding(
+            String what,
+            @Nullable String material,
+            String id,
+            @Nullable String place,
+            @Nullable String personId,
+            long quantity,
+            String unit,
+            @Nullable Instant since,
+            @Nullable String sentence) {}
+
+    /** What was spent, and the identity that proves no cent leaked. */
+    public record Spend(
+            List<SpendLine> rows,
+            @Nullable SpendLine total,
+            @Nullable Identity identity,
+            @Nullable String next) {}
+
+    /** One site, tree or item. */
+    public record SpendLine(
+            @Nullable String siteId,
+            @Nullable String treeId,
+            @Nullable String materialCode,
+            String currency,
+            long tapeMinor,
+            long meshMinor,
+            long fastenerMinor,
+            long totalMinor,
+            @Nullable Long tapeMm,
+            @Nullable Long meshMm,
+            @Nullable Long pieces) {}
+
+    /** Received = still in stock + charged to sites + written off. */
+    public record Identity(
+            @Nullable Money received,
+            @Nullable Money inStock,
+            @Nullable Money charged,
+            @Nullable Money writtenOff) {}
+
+    /** When to order an item at a depot, with every input. */
+    public record ReorderPoint(
+            String materialCode,
+            String depotId,
+            long onHand,
+            String unit,
+            @Nullable Double meanPerDay,
+            @Nullable Double sdPerDay,
+            @Nullable Long daysObserved,
+            @Nullable Double leadTimeDays,
+            @Nullable Double leadTimeSdDays,
+            @Nullable Long serviceLevelPermille,
+            @Nullable Double z,
+            @Nullable Double safetyStock,
+            @Nullable Double reorderPoint,
+            boolean reorderNow,
+            @Nullable LocalDate runsOutOn,
+            @Nullable String formula,
+            @Nullable String source) {}
+}

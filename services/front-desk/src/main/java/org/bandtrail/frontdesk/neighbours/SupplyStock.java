@@ -1,0 +1,112 @@
+package org.bandtrail.frontdesk.neighbours;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.core.ParameterizedTypeReference;
+
+/** The questions asked of supply-stock, the one ledger of material. */
+public final class SupplyStock {
+    private static final ParameterizedTypeReference<Rows<Stock.Reel>> REELS = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Stock.Batch>> BATCHES = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Stock.Item>> ITEMS = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Stock.Depot>> DEPOTS = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Stock.Crew>> CREWS = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Stock.Handout>> HANDOUTS =
+            new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Stock.ReorderPoint>> REORDER =
+            new ParameterizedTypeReference<>() {};
+    private final Neighbour neighbour;
+
+    /** Supply-stock behind this neighbour. */
+    public SupplyStock(Neighbour neighbour) {
+        this.neighbour = neighbour;
+    }
+
+    /** For commands. */
+    public Neighbour tell() {
+        return neighbour;
+    }
+
+    /** Where everything is. */
+    public Stock.Trail trail() {
+        return neighbour.get("/trail", Map.of(), Stock.Trail.class);
+    }
+
+    /** The laws and what does not add up. */
+    public Stock.Audit audit() {
+        return neighbour.get("/audit", Map.of(), Stock.Audit.class);
+    }
+
+    /** Reels by material, place (kind:id) or text. */
+    public Rows<Stock.Reel> reels(Map<String, ? extends @Nullable Object> asked) {
+        return neighbour.get("/reels", asked, REELS);
+    }
+
+    /** All reels that answer to this, page after page. */
+    public List<Stock.Reel> allReels(Map<String, String> asked) {
+        return neighbour.everything(after -> reels(withAfter(asked, after)));
+    }
+
+    /** One reel with places and history. */
+    public Stock.Reel reel(String reelId) {
+        return neighbour.get("/reels/" + reelId, Map.of(), Stock.Reel.class);
+    }
+
+    /** Batches of fasteners. */
+    public Rows<Stock.Batch> batches(Map<String, ? extends @Nullable Object> asked) {
+        return neighbour.get("/batches", asked, BATCHES);
+    }
+
+    /** All batches that answer to this, page after page. */
+    public List<Stock.Batch> allBatches(Map<String, String> asked) {
+        return neighbour.everything(after -> batches(withAfter(asked, after)));
+    }
+
+    /** One batch with places and history. */
+    public Stock.Batch batch(String batchId) {
+        return neighbour.get("/batches/" + batchId, Map.of(), Stock.Batch.class);
+    }
+
+    /** All supply items. */
+    public List<Stock.Item> items() {
+        return neighbour.everything(after -> neighbour.get("/items", withAfter(Map.of(), after), ITEMS));
+    }
+
+    /** All depots. */
+    public List<Stock.Depot> depots() {
+        return neighbour.everything(after -> neighbour.get("/depots", withAfter(Map.of(), after), DEPOTS));
+    }
+
+    /** All crews. */
+    public List<Stock.Crew> crews() {
+        return neighbour.everything(after -> neighbour.get("/crews", withAfter(Map.of(), after), CREWS));
+    }
+
+    /** Kits handed out, newest first. */
+    public Rows<Stock.Handout> handouts(Map<String, ? extends @Nullable Object> asked) {
+        return neighbour.get("/handouts", asked, HANDOUTS);
+    }
+
+    /** All kits handed out. */
+    public List<Stock.Handout> allHandouts() {
+        return neighbour.everything(after -> handouts(withAfter(Map.of(), after)));
+    }
+
+    /** Spend by site, tree or item. */
+    public Stock.Spend spend(String by) {
+        return neighbour.get("/spend", Map.of("by", by), Stock.Spend.class);
+    }
+
+    /** Reorder points of all items and depots. */
+    public List<Stock.ReorderPoint> reorderPoints() {
+        return neighbour.everything(after -> neighbour.get("/reorder-points", withAfter(Map.of(), after), REORDER));
+    }
+
+    static Map<String, @Nullable Object> withAfter(Map<String, String> asked, @Nullable String after) {
+        Map<String, @Nullable Object> page = new HashMap<>(asked);
+        page.put("after", after);
+        return page;
+    }
+}

@@ -1,0 +1,111 @@
+package org.bandtrail.frontdesk.pages;
+
+import java.util.Map;
+import org.bandtrail.frontdesk.people.Person;
+import org.bandtrail.frontdesk.people.Role;
+import org.bandtrail.frontdesk.wording.CommandIds;
+import org.bandtrail.frontdesk.wording.Days;
+import org.bandtrail.frontdesk.wording.Figures;
+import org.bandtrail.frontdesk.wording.Units;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The reader's pen: what templates use to put things in words for whoever reads.
+ *
+ * @param reader who reads, or null before sign-in
+ * @param at the path of this page, to mark it in the navigation
+ * @param figures quantities in the reader's units
+ * @param days days in words
+ * @param names names by person id
+ */
+public record Desk(
+        @Nullable Person reader, String at, Figures figures, Days days, Map<String, String> names, CommandIds ids) {
+
+    /** The theme the reader chose: auto, day or dark. */
+    public String theme() {
+        return reader == null ? "auto" : reader.theme();
+    }
+
+    /** Tells whether the reader has this role, by its constant's name. */
+    public boolean may(String role) {
+        return reader != null && reader.may(Role.valueOf(role));
+    }
+
+    /** A fresh command id for one form. */
+    public String commandId() {
+        return ids.next();
+    }
+
+    /** A fresh identity with this prefix for something a form creates, for example {@code B-01A2B3C4}. */
+    public String freshId(String prefix) {
+        // The time alone repeats within a second and the random end alone could repeat; together they do not.
+        String id = ids.next().replace("-", "").toUpperCase(java.util.Locale.ROOT);
+        return prefix + "-" + id.substring(3, 12) + id.substring(28);
+    }
+
+    /** The name of a person, or the identity if no name is known. */
+    public String person(@Nullable String personId) {
+        return personId == null || personId.isBlank() ? "nobody" : names.getOrDefault(personId, personId);
+    }
+
+    /** A place such as {@code crew:P-07} in words, for example {@code with Wren Alder}. */
+    public String place(@Nullable String place) {
+        if (place == null || place.isBlank()) {
+            return "nowhere";
+        }
+        int colon = place.indexOf(':');
+        String kind = colon < 0 ? place : place.substring(0, colon);
+        String id = colon < 0 ? "" : place.substring(colon + 1);
+        return switch (kind) {
+            case "supplier" -> "the supplier";
+            case "depot" -> "depot " + id;
+            case "crew" -> "with " + person(id);
+            case "tree" -> "tree " + id;
+            case "bag" -> "waste bag " + id;
+            case "disposed" -> id.isEmpty() ? "disposed" : "disposed with load " + id;
+            case "written-off" -> "written off";
+            case "missing" -> "missing, last with " + person(id);
+            default -> place;
+        };
+    }
+
+    /** The page about a place, or null if there is none. */
+    public @Nullable String placeLink(@Nullable String place) {
+        if (place == null || !place.contains(":")) {
+            return null;
+        }
+        String id = place.substring(place.indexOf(':') + 1);
+        return switch (place.substring(0, place.indexOf(':'))) {
+            case "tree" -> "/trees/" + id;
+            case "depot", "crew" -> "/reels?place=" + place;
+            case "bag" -> "/waste";
+            case "missing" -> "/audit";
+            default -> null;
+        };
+    }
+
+    /** Tells whether this destination of the navigation is the current one. */
+    public boolean within(String... starts) {
+        for (String start : starts) {
+            if (start.equals("/") ? at.equals("/") : at.equals(start) || at.startsWith(start + "/")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The unit short lengths are entered in. */
+    public String smallUnit() {
+        return figures.units().small();
+    }
+
+    /** The unit long lengths are entered in. */
+    public String largeUnit() {
+        return figures.units().large();
+    }
+
+    /** Tells whether the reader reads metres. */
+    public boolean metric() {
+        return figures.units() == Units.SI;
+    }
+}

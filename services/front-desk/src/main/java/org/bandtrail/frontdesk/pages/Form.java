@@ -1,0 +1,125 @@
+package org.bandtrail.frontdesk.pages;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.bandtrail.frontdesk.wording.Days;
+import org.springframework.util.MultiValueMap;
+
+/**
+ * A sent form, read field by field into the body of a command. Blank fields are left out, a bare number of a length
+ * gets the unit chosen beside it, days become instants; what a value must be is for the service to decide.
+ */
+public final class Form {
+    private final MultiValueMap<String, String> sent;
+
+    /** The fields as they were sent. */
+    public Form(MultiValueMap<String, String> sent) {
+        this.sent = sent;
+    }
+
+    /** The text of a field without surrounding blanks, or empty. */
+    public String text(String field) {
+        String value = sent.getFirst(field);
+        return value == null ? "" : value.strip();
+    }
+
+    /** Tells whether a field was filled. */
+    public boolean has(String field) {
+        return !text(field).isEmpty();
+    }
+
+    /** A length as text with its unit: {@code 1250} and {@code mm} beside it become {@code 1250 mm}. */
+    public String length(String field) {
+        return withUnit(text(field), text(field + "Unit"));
+    }
+
+    private static String withUnit(String number, String unit) {
+        return number.matches("[0-9]+([.,][0-9]+)?") ? number + " " + unit : number;
+    }
+
+    /** A whole number. */
+    public long whole(String field) {
+        try {
+            return Long.parseLong(text(field));
+        } catch (NumberFormatException unreadable) {
+            throw new UnfitForm("%s [%s] is not a whole number. Write digits only.".formatted(field, text(field)));
+        }
+    }
+
+    /** A body that begins with the command id of this form. */
+    public Body body() {
+        return new Body(this).text("commandId");
+    }
+
+    /** Parts of a field that occurs once per line, by line. */
+    Map<Integer, Map<String, String>> lines(String... fields) {
+        Map<Integer, Map<String, String>> lines = new TreeMap<>();
+        for (String field : fields) {
+            List<String> values = sent.getOrDefault(field, List.of());
+            for (int line = 0; line < values.size(); line++) {
+                lines.computeIfAbsent(line, number -> new LinkedHashMap<>())
+                        .put(field, values.get(line).strip());
+            }
+        }
+        return lines;
+    }
+
+    /** The body of one command, built field by field. */
+    public static final class Body {
+        private final Form form;
+        private final Map<String, Object> fields = new LinkedHashMap<>();
+
+        Body(Form form) {
+            this.form = form;
+        }
+
+        /** Copies a text if it was filled. */
+        public Body text(String... names) {
+            for (String name : names) {
+                if (form.has(name)) {
+                    fields.put(name, form.text(name));
+                }
+            }
+            return this;
+        }
+
+        /** Copies a length if it was filled. */
+        public Body length(String... names) {
+            for (String name : names) {
+                if (form.has(name)) {
+                    fields.put(name, form.length(name));
+                }
+            }
+            return this;
+        }
+
+        /** Copies a whole number if it was filled. */
+        public Body whole(String... names) {
+            for (String name : names) {
+                if (form.has(name)) {
+                    fields.put(name, form.whole(name));
+                }
+            }
+            return this;
+        }
+
+        /** Puts a value of the page's own. */
+        public Body put(String name, Object value) {
+            fields.put(name, value);
+            return this;
+        }
+
+        /** The field happenedAt as an instant; now if it was left empty. */
+        public Body happened(Days days) {
+            fields.put("happenedAt", days.entered(form.text("happenedAt")).toString());
+            return this;
+        }
+
+        /** The finished body. */
+        public Map<String, Object> done() {
+            return fields;
+        }
+    }
+}

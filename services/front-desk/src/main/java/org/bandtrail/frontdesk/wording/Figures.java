@@ -1,0 +1,95 @@
+package org.bandtrail.frontdesk.wording;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.LengthText;
+import org.bandtrail.kernel.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Quantities in the words of one unit system. A missing quantity is a dash, never a zero.
+ *
+ * @param units the system the reader chose
+ */
+public record Figures(Units units) {
+    private static final String NOTHING = "–";
+    private static final BigDecimal MM_PER_FOOT = new BigDecimal("304.8");
+    private static final BigDecimal MM_PER_METRE = new BigDecimal("1000");
+
+    /** A long length: metres to the centimetre, or feet to a tenth. */
+    public String run(@Nullable Long mm) {
+        if (mm == null) {
+            return NOTHING;
+        }
+        boolean metric = units == Units.SI;
+        BigDecimal value = BigDecimal.valueOf(mm)
+                .divide(metric ? MM_PER_METRE : MM_PER_FOOT, metric ? 2 : 1, RoundingMode.HALF_UP);
+        return plain(metric ? "#,##0.00" : "#,##0.0", value) + (metric ? " m" : " ft");
+    }
+
+    /** A short length: whole millimetres, or feet and inches to the eighth. */
+    public String piece(@Nullable Long mm) {
+        if (mm == null) {
+            return NOTHING;
+        }
+        return units == Units.SI
+                ? plain("#,##0", BigDecimal.valueOf(mm)) + " mm"
+                : LengthText.feetAndInches(Length.ofMm(mm));
+    }
+
+    /** The stored value itself, for titles. */
+    public String stored(@Nullable Long mm) {
+        return mm == null ? "not recorded" : plain("#,##0", BigDecimal.valueOf(mm)) + " mm stored";
+    }
+
+    /** Pieces with thousands marked. */
+    public String count(@Nullable Long pieces) {
+        return pieces == null ? NOTHING : plain("#,##0", BigDecimal.valueOf(pieces));
+    }
+
+    /** Pieces with their word. */
+    public String pieces(@Nullable Long pieces) {
+        return pieces == null ? NOTHING : count(pieces) + (pieces == 1 ? " piece" : " pieces");
+    }
+
+    /** An amount with its currency, for example {@code USD 1,250.00}. */
+    public String money(@Nullable Money amount) {
+        if (amount == null) {
+            return NOTHING;
+        }
+        int digits = Math.max(0, amount.minorDigits());
+        String pattern = digits == 0 ? "#,##0" : "#,##0." + "0".repeat(digits);
+        return amount.currency() + " " + plain(pattern, BigDecimal.valueOf(amount.minor(), digits));
+    }
+
+    /** An amount given as minor units. */
+    public String money(@Nullable Long minor, String currency) {
+        return minor == null ? NOTHING : money(Money.of(minor, currency));
+    }
+
+    /** A quantity whose unit came with it: mm, pieces, or minor units of a currency. */
+    public String quantity(long quantity, String unit) {
+        if (unit.equals("mm")) {
+            return run(quantity);
+        }
+        if (unit.matches("[A-Z]{3}")) {
+            return money(Money.of(quantity, unit));
+        }
+        return pieces(quantity);
+    }
+
+    /** A number with at most two decimals, for means and standard deviations. */
+    public String number(@Nullable Double value) {
+        return value == null ? NOTHING : plain("#,##0.##", BigDecimal.valueOf(value));
+    }
+
+    private static String plain(String pattern, BigDecimal value) {
+        DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
+        format.setRoundingMode(RoundingMode.HALF_UP);
+        return format.format(value);
+    }
+}

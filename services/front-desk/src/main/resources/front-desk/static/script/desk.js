@@ -1,0 +1,26 @@
+// Small comforts on top of pages that work without them.
+document.addEventListener('input', (event) => {
+  const field = event.target.closest('[data-filter]');
+  if (!field) return;
+  const words = field.value.toLowerCase().split(/\s+/).filter(Boolean);
+  for (const row of document.querySelectorAll('[data-rows] > *')) {
+    const text = row.textContent.toLowerCase();
+    row.hidden = !words.every((word) => text.includes(word));
+  }
+});
+
+// A form is sent once: its button says so. The command id in the form is what makes it safe.
+document.addEventListener('submit', (event) => {
+  if (event.target.method !== 'post') return;
+  const button = event.submitter;
+  if (button) setTimeout(() => { button.disabled = true; button.classList.add('busy'); });
+});
+window.addEventListener('pageshow', () => {
+  for (const button of document.querySelectorAll('button.busy')) {
+    button.disabled = false;
+    button.classList.remove('busy');
+  }
+});
+
+// A page that came back with a question or a refusal begins there.
+document.querySelector('.problem')?.focus();

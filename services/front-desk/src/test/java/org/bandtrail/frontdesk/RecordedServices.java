@@ -1,0 +1,96 @@
+package org.bandtrail.frontdesk;
+
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.jspecify.annotations.Nullable;
+
+/** All three services as one server on loopback that answers what was recorded and keeps what it was asked. */
+final class RecordedServices {
+    private final HttpServer server;
+    private final Map<String, Answer> answers = new ConcurrentHashMap<>();
+    private final List<Asked> asked = new CopyOnWriteArrayList<>();
+
+    /** One request as it arrived. */
+    record Asked(String method, String path, @Nullable String query, String person, String key, String body) {}
+
+    private record Answer(int status, String body) {}
+
+    RecordedServices() {
+        try {
+            server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
+        } catch (IOException cannotListen) {
+            throw new UncheckedIOException(cannotListen);
+        }
+        server.createContext("/", this::answer);
+        server.start();
+    }
+
+    String url() {
+        return "http://127.0.0.1:" + server.getAddress().getPort();
+    }
+
+    /** Answers this method and path, such as {@code GET /trail}, with a recorded file. */
+    void recorded(String request, String file) {
+        try (InputStream in = RecordedServices.class.getResourceAsStream("/recorded/" + file)) {
+            if (in == null) {
+                throw new IllegalArgumentException("No recorded file [" + file + "].");
+            }
+            answers.put(request, new Answer(200, new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** Answers this method and path with a status and JSON. */
+    void answers(String request, int status, String json) {
+        answers.put(request, new Answer(status, json));
+    }
+
+    /** Forgets all answers and all requests. */
+    void forget() {
+        answers.clear();
+        asked.clear();
+    }
+
+    /** What was asked so far, oldest first. */
+    List<Asked> asked() {
+        return asked;
+    }
+
+    /** The last request of this method. */
+    Asked last(String method) {
+        return asked.stream()
+                .filter(request -> request.method().equals(method))
+                .reduce((earlier, later) -> later)
+                .orElseThrow(() -> new AssertionError("No " + method + " was sent; only " + asked));
+    }
+
+    private void answer(HttpExchange exchange) throws IOException {
+        String method = exchange.getRequestMethod();
+        String path = exchange.getRequestURI().getPath();
+        asked.add(new Asked(
+                method,
+                path,
+                exchange.getRequestURI().getQuery(),
+                String.valueOf(exchange.getRequestHeaders().getFirst("Bandtrail-Person")),
+                String.valueOf(exchange.getRequestHeaders().getFirst("Authorization")),
+                new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8)));
+        Answer answer = answers.getOrDefault(method + " " + path, new Answer(500, "{}"));
+        byte[] body = answer.body().getBytes(StandardCharsets.UTF_8);
+        exchange.getResponseHeaders()
+                .set("Content-Type", answer.status() < 400 ? "application/json" : "application/problem+json");
+        exchange.sendResponseHeaders(answer.status(), body.length);
+        exchange.getResponseBody().write(body);
+        exchange.close();
+    }
+}

@@ -11,7 +11,8 @@ import java.util.List;
  * @param bagIds the bags this message is about
  * @param carrier code of who took the load, never a person's name
  * @param settlesEarlier true if this message only carries contents an earlier one could not know
- * @param moves every quantity that went from a bag to the load
+ * @param moves every quantity that went from a bag to the load; when a late fact shows that something was not in
+ *     the bag, or left with another load, it moves back ({@code disposed:} to {@code bag:}) or over to that load
  * @param happenedAt when the load left
  * @param recordedAt when inspections learnt of it
  * @param by who told it

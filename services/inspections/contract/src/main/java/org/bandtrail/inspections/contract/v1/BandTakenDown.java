@@ -41,4 +41,9 @@ public record BandTakenDown(
     public BandTakenDown {
         moves = List.copyOf(moves);
     }
+
+    /** What the event is about: the band. Order is kept per subject. */
+    public String subject() {
+        return "band/" + bandId;
+    }
 }

@@ -47,4 +47,9 @@ public record BandVisited(
     public BandVisited {
         catches = Map.copyOf(catches);
     }
+
+    /** What the event is about: the band. Order is kept per subject. */
+    public String subject() {
+        return "band/" + bandId;
+    }
 }

@@ -33,4 +33,9 @@ public record LoadDisposed(
         bagIds = List.copyOf(bagIds);
         moves = List.copyOf(moves);
     }
+
+    /** What the event is about: the first bag. Order is kept per subject. */
+    public String subject() {
+        return "bag/" + bagIds.getFirst();
+    }
 }

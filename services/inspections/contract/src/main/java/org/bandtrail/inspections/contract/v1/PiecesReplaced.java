@@ -54,4 +54,9 @@ public record PiecesReplaced(
     public PiecesReplaced {
         moves = List.copyOf(moves);
     }
+
+    /** What the event is about: the band. Order is kept per subject. */
+    public String subject() {
+        return "band/" + bandId;
+    }
 }

@@ -2,6 +2,7 @@ package org.bandtrail.inspections.contract.v1;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +24,7 @@ class ContractSamplesTest {
             LoadDisposed.TYPE, LoadDisposed.class);
     private final JsonMapper json = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .changeDefaultPropertyInclusion(each -> each.withValueInclusion(JsonInclude.Include.NON_NULL))
             .build();
 
     static List<Path> samples() throws IOException {

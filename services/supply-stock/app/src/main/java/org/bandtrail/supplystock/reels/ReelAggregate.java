@@ -7,14 +7,16 @@ import org.axonframework.modelling.command.AggregateIdentifier;
 import org.axonframework.modelling.command.AggregateLifecycle;
 import org.axonframework.modelling.command.CreationPolicy;
 import org.bandtrail.eventstore.AggregateOf;
+import org.jspecify.annotations.Nullable;
 
 /** Axon's view of a reel. It decides nothing; an {@code if} here would be a rule in the wrong place. */
 final class ReelAggregate {
     static final AggregateOf<ReelAggregate> DECLARED =
             new AggregateOf<>("reel", ReelAggregate.class, ReelCommand.class, ReelEvent.class);
 
+    // Null until the first event: Axon takes an empty text for the identity and stores every first event under it.
     @AggregateIdentifier
-    private String storedId = "";
+    private @Nullable String storedId;
 
     private Reel reel = Reel.UNKNOWN;
 

@@ -32,6 +32,15 @@ public final class Commands {
      * @throws IllegalStateException outside a work, or if no aggregate understands the command
      */
     public void send(Object command) {
+        ask(command);
+    }
+
+    /**
+     * As {@link #send}, and returns what the aggregate answers.
+     *
+     * @return the handler's answer, null if it gives none
+     */
+    public @Nullable Object ask(Object command) {
         String handler = handlerNames.get(command.getClass());
         if (handler == null) {
             throw new IllegalStateException("No aggregate understands %s. Name its aggregate by an AggregateOf bean."
@@ -42,11 +51,14 @@ public final class Commands {
                     .formatted(command.getClass().getSimpleName()));
         }
         AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
+        AtomicReference<@Nullable Object> answer = new AtomicReference<>();
         bus.dispatch(
                 new GenericCommandMessage<>(new GenericMessage<>(command), handler),
                 (CommandMessage<?> message, CommandResultMessage<?> result) -> {
                     if (result.isExceptional()) {
                         failure.set(result.exceptionResult());
+                    } else {
+                        answer.set(result.getPayload());
                     }
                 });
         Throwable thrown = failure.get();
@@ -59,5 +71,6 @@ public final class Commands {
         if (thrown != null) {
             throw new IllegalStateException("Command %s failed.".formatted(command), thrown);
         }
+        return answer.get();
     }
 }

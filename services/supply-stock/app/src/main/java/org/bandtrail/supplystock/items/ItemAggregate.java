@@ -1,0 +1,32 @@
+package org.bandtrail.supplystock.items;
+
+import org.axonframework.commandhandling.CommandHandler;
+import org.axonframework.eventsourcing.EventSourcingHandler;
+import org.axonframework.modelling.command.AggregateCreationPolicy;
+import org.axonframework.modelling.command.AggregateIdentifier;
+import org.axonframework.modelling.command.AggregateLifecycle;
+import org.axonframework.modelling.command.CreationPolicy;
+import org.bandtrail.eventstore.AggregateOf;
+
+/** Axon's view of an item. */
+final class ItemAggregate {
+    static final AggregateOf<ItemAggregate> DECLARED =
+            new AggregateOf<>("item", ItemAggregate.class, ItemCommand.class, ItemEvent.class);
+
+    @AggregateIdentifier
+    private String storedId = "";
+
+    private Item item = Item.UNKNOWN;
+
+    @CommandHandler
+    @CreationPolicy(AggregateCreationPolicy.CREATE_IF_MISSING)
+    void handle(ItemCommand command) {
+        item.decide(command).forEach(AggregateLifecycle::apply);
+    }
+
+    @EventSourcingHandler
+    void on(ItemEvent event) {
+        storedId = DECLARED.storedId(event.material());
+        item = item.evolve(event);
+    }
+}

@@ -126,7 +126,7 @@ final class Projector implements Runnable {
         if (position >= 0 && log.head() <= position) {
             return false;
         }
-        Boolean more = transactions.execute(status -> {
+        Moved moved = transactions.execute(status -> {
             long from = fetchPosition();
             EventLog.Page page = log.after(from, storedNames, PAGE);
             if (!page.events().isEmpty()) {
@@ -135,10 +135,13 @@ final class Projector implements Runnable {
             if (page.end() > from) {
                 tokens.storeToken(new GlobalSequenceTrackingToken(page.end()), name(), 0);
             }
-            position = page.end();
-            return page.end() > from;
+            return new Moved(from, page.end());
         });
-        return Boolean.TRUE.equals(more);
+        if (moved == null) {
+            return false;
+        }
+        position = moved.to(); // only now: whoever waits for the position must find the rows
+        return moved.to() > moved.from();
     }
 
     private long fetchPosition() {
@@ -164,4 +167,6 @@ final class Projector implements Runnable {
             lock.unlock();
         }
     }
+
+    private record Moved(long from, long to) {}
 }

@@ -5,16 +5,19 @@ import org.axonframework.eventsourcing.EventSourcingHandler;
 import org.axonframework.modelling.command.AggregateCreationPolicy;
 import org.axonframework.modelling.command.AggregateIdentifier;
 import org.axonframework.modelling.command.AggregateLifecycle;
+import org.axonframework.modelling.command.AggregateRoot;
 import org.axonframework.modelling.command.CreationPolicy;
 import org.bandtrail.eventstore.AggregateOf;
+import org.jspecify.annotations.Nullable;
 
 /** Axon's view of an item. */
+@AggregateRoot(type = "item")
 final class ItemAggregate {
     static final AggregateOf<ItemAggregate> DECLARED =
             new AggregateOf<>("item", ItemAggregate.class, ItemCommand.class, ItemEvent.class);
 
     @AggregateIdentifier
-    private String storedId = "";
+    private @Nullable String storedId;
 
     private Item item = Item.UNKNOWN;
 

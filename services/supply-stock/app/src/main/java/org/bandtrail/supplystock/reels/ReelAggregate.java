@@ -5,11 +5,13 @@ import org.axonframework.eventsourcing.EventSourcingHandler;
 import org.axonframework.modelling.command.AggregateCreationPolicy;
 import org.axonframework.modelling.command.AggregateIdentifier;
 import org.axonframework.modelling.command.AggregateLifecycle;
+import org.axonframework.modelling.command.AggregateRoot;
 import org.axonframework.modelling.command.CreationPolicy;
 import org.bandtrail.eventstore.AggregateOf;
 import org.jspecify.annotations.Nullable;
 
 /** Axon's view of a reel. It decides nothing; an {@code if} here would be a rule in the wrong place. */
+@AggregateRoot(type = "reel")
 final class ReelAggregate {
     static final AggregateOf<ReelAggregate> DECLARED =
             new AggregateOf<>("reel", ReelAggregate.class, ReelCommand.class, ReelEvent.class);

@@ -1,0 +1,109 @@
+package org.bandtrail.siteinstalls.trees;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Instant;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.Occurred;
+import org.bandtrail.kernel.PersonId;
+import org.bandtrail.kernel.SiteId;
+import org.bandtrail.kernel.TreeId;
+import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
+import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
+import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class TreeTest {
+    private static final SiteId ALDER = new SiteId("ALDER");
+    private static final TreeId TREE = new TreeId("ALDER-17");
+    private static final PersonId PERSON = new PersonId("P-07");
+    private static final WrittenGirth DBH = WrittenGirth.ofDiameter("39 cm");
+
+    private static Occurred on(String day) {
+        return Occurred.at(Instant.parse(day + "T08:00:00Z"));
+    }
+
+    private static RegisterTree register(String tag, @Nullable WrittenGirth girth) {
+        return new RegisterTree(TREE, ALDER, tag, "AILAL", girth, PERSON, on("2026-03-01"));
+    }
+
+    private static MeasureGirth measure(String day, String girth) {
+        return new MeasureGirth(TREE, WrittenGirth.ofGirth(girth), PERSON, on(day));
+    }
+
+    private static Tree after(TreeCommand... commands) {
+        Tree tree = Tree.NONE;
+        for (TreeCommand command : commands) {
+            for (TreeEvent event : tree.decide(command)) {
+                tree = tree.evolve(event);
+            }
+        }
+        return tree;
+    }
+
+    @Test
+    void a_tree_is_registered_with_its_first_girth() {
+        // pi x 390 mm = 1225.2
+        assertThat(Tree.NONE.decide(register(" 17 ", DBH)))
+                .containsExactly(
+                        new TreeRegistered(TREE, ALDER, "17", "AILAL", PERSON, on("2026-03-01")),
+                        new GirthMeasured(TREE, Length.ofMm(1225), DBH, PERSON, on("2026-03-01")));
+    }
+
+    @Test
+    void a_tree_may_be_registered_without_a_girth() {
+        assertThat(Tree.NONE.decide(register("17", null))).hasSize(1);
+    }
+
+    @Test
+    void a_taken_identity_is_refused() {
+        Tree tree = after(register("17", null));
+        assertThatThrownBy(() -> tree.decide(register("17", null)))
+                .isInstanceOf(TreeRefused.AlreadyRegistered.class)
+                .hasMessageContaining("ALDER-17");
+    }
+
+    @Test
+    void a_tag_of_40_characters_fits_and_one_more_is_refused() {
+        assertThat(Tree.NONE.decide(register("1".repeat(40), null))).hasSize(1);
+        assertThatThrownBy(() -> Tree.NONE.decide(register("1".repeat(41), null)))
+                .isInstanceOf(TreeRefused.TagUnusable.class);
+        assertThatThrownBy(() -> Tree.NONE.decide(register(" ", null))).isInstanceOf(TreeRefused.TagUnusable.class);
+    }
+
+    @Test
+    void measuring_a_tree_nobody_registered_is_refused() {
+        assertThatThrownBy(() -> Tree.NONE.decide(measure("2026-04-01", "1230 mm")))
+                .isInstanceOf(TreeRefused.NotRegistered.class)
+                .hasMessageContaining("ALDER-17");
+        assertThat(after(register("17", null)).decide(measure("2026-04-01", "1230 mm")))
+                .hasSize(1);
+    }
+
+    @Test
+    void the_girth_that_was_measured_last_counts_whatever_came_in_last() {
+        Tree tree = after(
+                register("17", DBH), measure("2026-05-01", "1240 mm"), measure("2026-04-01", "1230 mm"));
+        assertThat(tree.girth()).isEqualTo(Length.ofMm(1240));
+        assertThat(tree.measured()).isEqualTo(Instant.parse("2026-05-01T08:00:00Z"));
+    }
+
+    @Test
+    void site_and_tag_make_the_identity() {
+        assertThat(Tree.named(ALDER, " 12/a ")).isEqualTo(new TreeId("ALDER-12-A"));
+        assertThatThrownBy(() -> Tree.named(ALDER, "1".repeat(40))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void events_that_cannot_follow_are_a_damaged_history() {
+        TreeEvent registered = Tree.NONE.decide(register("17", null)).getFirst();
+        Tree tree = Tree.NONE.evolve(registered);
+        assertThatThrownBy(() -> tree.evolve(registered)).isInstanceOf(IllegalStateException.class);
+        TreeEvent measured = tree.decide(measure("2026-04-01", "1230 mm")).getFirst();
+        assertThatThrownBy(() -> Tree.NONE.evolve(measured)).isInstanceOf(IllegalStateException.class);
+    }
+}

@@ -23,7 +23,12 @@ import org.springframework.web.bind.annotation.RestController;
 @RestController
 class NoteController {
     /** A body with every kind of value that services ask for. */
-    record NewNote(UUID commandId, @NotBlank String text, ReelId reelId, Length length, @Positive int lines,
+    record NewNote(
+            UUID commandId,
+            @NotBlank String text,
+            ReelId reelId,
+            Length length,
+            @Positive int lines,
             Instant happenedAt) {}
 
     @PostMapping("/notes")
@@ -36,8 +41,9 @@ class NoteController {
         throw switch ((int) number) {
             case 404 -> new NoSuch("note", number);
             case 400 -> new IllegalArgumentException("length [4 parsecs] has no unit we know.");
-            case 503 -> new DataAccessResourceFailureException(
-                    "away", new java.sql.SQLException("connection refused", "08001"));
+            case 503 ->
+                new DataAccessResourceFailureException(
+                        "away", new java.sql.SQLException("connection refused", "08001"));
             case 500 -> new IllegalStateException("secret inner detail");
             default -> new OutOfCredit();
         };

@@ -106,13 +106,10 @@ class TellAndHearTest {
     }
 
     private List<String> storedCopies() {
-        return hearing.getBean(JdbcClient.class)
-                .sql("""
+        return hearing.getBean(JdbcClient.class).sql("""
                         SELECT convert_from(payload, 'UTF8')::json ->> 'text' FROM domain_event_entry
                         ORDER BY global_index
-                        """)
-                .query(String.class)
-                .list();
+                        """).query(String.class).list();
     }
 
     private static long count(ConfigurableApplicationContext service, String table) {

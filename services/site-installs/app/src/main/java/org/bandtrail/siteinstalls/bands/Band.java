@@ -70,7 +70,8 @@ public record Band(
     private BandFitted fitted(FitBand fit) {
         Fitting fitting = fit.fitting();
         Books books = fit.books();
-        Length height = fitting.height() == null ? books.policy().values().height().usual() : fitting.height();
+        Length height =
+                fitting.height() == null ? books.policy().values().height().usual() : fitting.height();
         LocalDate day = LocalDate.ofInstant(fit.when().happened(), ZoneOffset.UTC);
         return new BandFitted(
                 fit.bandId(),

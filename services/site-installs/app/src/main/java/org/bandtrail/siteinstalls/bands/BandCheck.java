@@ -67,7 +67,8 @@ final class BandCheck {
             return registered;
         }
         CutLengths.TapeRule tape = books.policy().values().tape();
-        Length fromTape = fitting.tape().length().minus(tape.overlap()).minus(tape.tab().times(2));
+        Length fromTape =
+                fitting.tape().length().minus(tape.overlap()).minus(tape.tab().times(2));
         return fromTape.max(Length.ofMm(1));
     }
 
@@ -108,11 +109,10 @@ final class BandCheck {
     }
 
     private void doubt(GirthDoubt doubt) {
-        BandFlag flag =
-                switch (doubt.kind()) {
-                    case BELOW_MINIMUM -> BandFlag.GIRTH_BELOW_MINIMUM;
-                    case IMPLAUSIBLE -> BandFlag.GIRTH_IMPLAUSIBLE;
-                };
+        BandFlag flag = switch (doubt.kind()) {
+            case BELOW_MINIMUM -> BandFlag.GIRTH_BELOW_MINIMUM;
+            case IMPLAUSIBLE -> BandFlag.GIRTH_IMPLAUSIBLE;
+        };
         findings.add(Finding.of(flag, doubt.value(), doubt.perhaps(), doubt.message()));
     }
 
@@ -142,7 +142,8 @@ final class BandCheck {
             add(
                     BandFlag.TAPE_UNLIKELY,
                     length,
-                    "%s of tape for a girth of %s; %s was proposed. Check the unit.".formatted(length, girth, proposed));
+                    "%s of tape for a girth of %s; %s was proposed. Check the unit."
+                            .formatted(length, girth, proposed));
         }
     }
 
@@ -153,8 +154,7 @@ final class BandCheck {
             return;
         }
         Proposal proposal = proposal();
-        Length standOff =
-                GuardStandOff.of(mesh.length(), Length.ZERO, girth);
+        Length standOff = GuardStandOff.of(mesh.length(), Length.ZERO, girth);
         if (standOff.compareTo(policy.mesh().leastStandOff()) < 0) {
             add(
                     BandFlag.GUARD_TOO_CLOSE,
@@ -185,7 +185,8 @@ final class BandCheck {
             add(
                     BandFlag.RECORDED_LATE,
                     when.happened(),
-                    "Written down %d days after it was done.".formatted(when.delay().toDays()));
+                    "Written down %d days after it was done."
+                            .formatted(when.delay().toDays()));
         }
     }
 

@@ -22,8 +22,7 @@ public sealed interface BandCommand {
      * @param by who reports it
      * @param when when it was done and when it arrived
      */
-    record FitBand(
-            @TargetAggregateIdentifier BandId bandId, Fitting fitting, Books books, PersonId by, Occurred when)
+    record FitBand(@TargetAggregateIdentifier BandId bandId, Fitting fitting, Books books, PersonId by, Occurred when)
             implements BandCommand {}
 
     /**

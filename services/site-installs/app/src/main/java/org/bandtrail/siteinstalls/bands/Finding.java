@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param perhaps what was probably meant, null if nothing suggests itself
  * @param message one or two sentences
  */
-public record Finding(String code, String field, String value, @Nullable String perhaps, String message) {
+public record Finding(
+        String code, String field, String value, @Nullable String perhaps, String message) {
 
     static Finding of(BandFlag flag, Object value, String message) {
         return new Finding(flag.code(), flag.field(), value.toString(), null, message);

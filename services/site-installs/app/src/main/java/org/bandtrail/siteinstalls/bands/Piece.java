@@ -17,8 +17,8 @@ public record Piece(ReelId reelId, Length length) {
      */
     public Piece {
         if (!length.isPositive()) {
-            throw new IllegalArgumentException(
-                    "A piece of [%s] from reel %s is no piece. Give the length that was cut.".formatted(length, reelId));
+            throw new IllegalArgumentException("A piece of [%s] from reel %s is no piece. Give the length that was cut."
+                    .formatted(length, reelId));
         }
     }
 }

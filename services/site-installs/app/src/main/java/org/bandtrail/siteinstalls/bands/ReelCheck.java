@@ -41,7 +41,8 @@ final class ReelCheck {
             add(
                     BandFlag.TAPE_REEL_WRONG_KIND,
                     tape,
-                    "Reel %s holds %s, no tape. Perhaps tape and mesh are swapped.".formatted(tape.reelId(), kind(reel)));
+                    "Reel %s holds %s, no tape. Perhaps tape and mesh are swapped."
+                            .formatted(tape.reelId(), kind(reel)));
         } else if (reel.width().compareTo(policy.tape().widest()) > 0) {
             add(
                     BandFlag.TAPE_TOO_WIDE,
@@ -65,7 +66,8 @@ final class ReelCheck {
             add(
                     BandFlag.MESH_REEL_WRONG_KIND,
                     mesh,
-                    "Reel %s holds %s, no mesh. Perhaps tape and mesh are swapped.".formatted(mesh.reelId(), kind(reel)));
+                    "Reel %s holds %s, no mesh. Perhaps tape and mesh are swapped."
+                            .formatted(mesh.reelId(), kind(reel)));
         } else {
             guard(mesh, reel);
         }
@@ -84,9 +86,10 @@ final class ReelCheck {
                                     policy.mesh().widestOpening().mm()));
         }
         KnownReel tape = books.tapeReel();
-        boolean widthsKnown =
-                tape != null && tape.width().isPositive() && reel.width().isPositive();
-        if (widthsKnown && tape.kind() == MaterialKind.TAPE && reel.width().compareTo(tape.width()) <= 0) {
+        if (tape == null || tape.kind() != MaterialKind.TAPE || !reel.width().isPositive()) {
+            return;
+        }
+        if (reel.width().compareTo(tape.width()) <= 0) {
             add(
                     BandFlag.GUARD_TOO_NARROW,
                     mesh,

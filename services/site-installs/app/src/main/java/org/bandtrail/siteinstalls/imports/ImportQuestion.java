@@ -11,4 +11,5 @@ import org.jspecify.annotations.Nullable;
  * @param perhaps what was probably meant, null if nothing suggests itself
  * @param message for whoever knows the tree
  */
-public record ImportQuestion(int row, String column, String value, @Nullable String perhaps, String message) {}
+public record ImportQuestion(
+        int row, String column, String value, @Nullable String perhaps, String message) {}

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param encoding how it was read
  * @param note what to look at, null if nothing
  */
-public record InventoryText(String text, String encoding, @Nullable String note) {
+public record InventoryText(
+        String text, String encoding, @Nullable String note) {
     private static final Charset OFFICE = Charset.forName("windows-1252");
 
     /** Decodes the bytes; never fails, at worst with a note. */

@@ -104,8 +104,8 @@ public final class Previewing {
 
     /** Asks the register about a whole page at once. */
     private void finishPage() {
-        Set<TreeId> taken =
-                new HashSet<>(register.taken(page.stream().map(ReadyTree::treeId).toList()));
+        Set<TreeId> taken = new HashSet<>(
+                register.taken(page.stream().map(ReadyTree::treeId).toList()));
         for (ReadyTree tree : page) {
             if (taken.contains(tree.treeId())) {
                 problems.add(new ImportProblem(
@@ -123,7 +123,7 @@ public final class Previewing {
     }
 
     private void ask(ReadyTree tree, GirthDoubt doubt) {
-        questions.add(new ImportQuestion(
-                tree.row(), mapping.sizeColumn(), doubt.value(), doubt.perhaps(), doubt.message()));
+        questions.add(
+                new ImportQuestion(tree.row(), mapping.sizeColumn(), doubt.value(), doubt.perhaps(), doubt.message()));
     }
 }

@@ -124,7 +124,8 @@ final class RowReader {
                     "Measure the tree, or leave the row out.");
             return null;
         }
-        String text = written.matches(BARE_NUMBER) ? written + " " + mapping.unit().symbol() : written;
+        String text =
+                written.matches(BARE_NUMBER) ? written + " " + mapping.unit().symbol() : written;
         try {
             return new WrittenGirth(text, mapping.basis());
         } catch (IllegalArgumentException unreadable) {

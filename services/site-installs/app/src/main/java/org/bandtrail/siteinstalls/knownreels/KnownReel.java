@@ -16,4 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param opening of a mesh, null for tape or if not told
  */
 public record KnownReel(
-        ReelId reelId, MaterialCode materialCode, MaterialKind kind, Length width, @Nullable Length opening) {}
+        ReelId reelId,
+        MaterialCode materialCode,
+        MaterialKind kind,
+        Length width,
+        @Nullable Length opening) {}

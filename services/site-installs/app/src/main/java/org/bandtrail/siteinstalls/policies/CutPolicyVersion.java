@@ -17,10 +17,6 @@ public record CutPolicyVersion(int version, LocalDate validFrom, CutLengths valu
     /** The version an event brought. */
     static CutPolicyVersion of(CutLengthsPublished published) {
         return new CutPolicyVersion(
-                published.version(),
-                published.validFrom(),
-                published.values(),
-                published.source(),
-                published.reason());
+                published.version(), published.validFrom(), published.values(), published.source(), published.reason());
     }
 }

@@ -55,7 +55,8 @@ public record Proposal(
      */
     public static Proposal of(Length girth, CutPolicyVersion policy, TapeMeasure measure) {
         CutLengths values = policy.values();
-        Length tape = TapeLength.of(girth, values.tape().overlap(), values.tape().tab(), measure);
+        Length tape =
+                TapeLength.of(girth, values.tape().overlap(), values.tape().tab(), measure);
         Length mesh = MeshLength.of(girth, values.mesh().extra(), measure);
         Length standOff = GuardStandOff.of(mesh, Length.ZERO, girth);
         Pieces fasteners = FastenerCount.of(

@@ -23,7 +23,10 @@ import org.jspecify.annotations.Nullable;
  * @param girth the girth measured last, null if never
  * @param measured when that was, null if never
  */
-public record Tree(@Nullable TreeId treeId, @Nullable Length girth, @Nullable Instant measured) {
+public record Tree(
+        @Nullable TreeId treeId,
+        @Nullable Length girth,
+        @Nullable Instant measured) {
     /** Before registration. */
     public static final Tree NONE = new Tree(null, null, null);
 
@@ -61,12 +64,7 @@ public record Tree(@Nullable TreeId treeId, @Nullable Length girth, @Nullable In
         }
         List<TreeEvent> events = new ArrayList<>();
         events.add(new TreeRegistered(
-                register.treeId(),
-                register.siteId(),
-                tag,
-                register.species().strip(),
-                register.by(),
-                register.when()));
+                register.treeId(), register.siteId(), tag, register.species().strip(), register.by(), register.when()));
         if (register.girth() != null) {
             events.add(girth(register.treeId(), register.girth(), register.by(), register.when()));
         }

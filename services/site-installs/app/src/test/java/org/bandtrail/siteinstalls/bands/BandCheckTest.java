@@ -84,12 +84,7 @@ class BandCheckTest {
     @Test
     void a_tree_that_has_a_band_already_is_flagged() {
         Books banded = new Books(
-                true,
-                BOOKS.tree(),
-                List.of(new BandId("B-0099")),
-                BOOKS.tapeReel(),
-                BOOKS.meshReel(),
-                BOOKS.policy());
+                true, BOOKS.tree(), List.of(new BandId("B-0099")), BOOKS.tapeReel(), BOOKS.meshReel(), BOOKS.policy());
         assertThat(BandCheck.findings(FITTING, banded, NOW)).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo("tree-already-banded");
             assertThat(finding.message()).contains("B-0099");
@@ -98,11 +93,10 @@ class BandCheckTest {
 
     @Test
     void feet_for_inches_are_asked_before_the_fact_is_stored() {
-        Books unmeasured =
-                books(new Books.RegisteredTree(ALDER, null), BOOKS.tapeReel(), BOOKS.meshReel());
-        List<Finding> questions =
-                BandCheck.questions(fitting("78 ft", null, "81.5 in", "87 in"), unmeasured, NOW);
-        assertThat(questions).filteredOn(finding -> finding.code().equals("girth-implausible"))
+        Books unmeasured = books(new Books.RegisteredTree(ALDER, null), BOOKS.tapeReel(), BOOKS.meshReel());
+        List<Finding> questions = BandCheck.questions(fitting("78 ft", null, "81.5 in", "87 in"), unmeasured, NOW);
+        assertThat(questions)
+                .filteredOn(finding -> finding.code().equals("girth-implausible"))
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.field()).isEqualTo("girth");
@@ -113,8 +107,7 @@ class BandCheckTest {
 
     @Test
     void a_girth_nobody_knows_is_flagged() {
-        Books unmeasured =
-                books(new Books.RegisteredTree(ALDER, null), BOOKS.tapeReel(), BOOKS.meshReel());
+        Books unmeasured = books(new Books.RegisteredTree(ALDER, null), BOOKS.tapeReel(), BOOKS.meshReel());
         assertThat(codes(fitting(null, null, "1325 mm", "1465 mm"), unmeasured)).containsExactly("girth-missing");
     }
 
@@ -129,7 +122,8 @@ class BandCheckTest {
     void an_unusual_height_is_flagged_beyond_the_policy_and_not_at_it() {
         assertThat(codes(fitting("1234 mm", "1501 mm", "1325 mm", "1465 mm"), BOOKS))
                 .containsExactly("height-unusual");
-        assertThat(codes(fitting("1234 mm", "1500 mm", "1325 mm", "1465 mm"), BOOKS)).isEmpty();
+        assertThat(codes(fitting("1234 mm", "1500 mm", "1325 mm", "1465 mm"), BOOKS))
+                .isEmpty();
         assertThat(codes(fitting("1234 mm", "899 mm", "1325 mm", "1465 mm"), BOOKS))
                 .containsExactly("height-unusual");
     }
@@ -179,10 +173,12 @@ class BandCheckTest {
         Occurred longer = new Occurred(NOON, NOON.plus(Duration.ofDays(2)).plusSeconds(1));
         Occurred ahead = new Occurred(NOON, NOON.minus(Duration.ofMinutes(11)));
         assertThat(BandCheck.findings(FITTING, BOOKS, twoDays)).isEmpty();
-        assertThat(BandCheck.findings(FITTING, BOOKS, longer)).extracting(Finding::code)
+        assertThat(BandCheck.findings(FITTING, BOOKS, longer))
+                .extracting(Finding::code)
                 .containsExactly("recorded-late");
         assertThat(BandCheck.questions(FITTING, BOOKS, longer)).isEmpty();
-        assertThat(BandCheck.questions(FITTING, BOOKS, ahead)).extracting(Finding::code)
+        assertThat(BandCheck.questions(FITTING, BOOKS, ahead))
+                .extracting(Finding::code)
                 .containsExactly("clock-ahead");
     }
 }

@@ -60,8 +60,8 @@ class BandTest {
     @Test
     void a_second_fitting_of_a_band_is_accepted_and_flagged() {
         Band band = after(fit(FITTING, BOOKS, NOON));
-        BandFitted again =
-                (BandFitted) band.decide(fit(FITTING, BOOKS, NOON.plusSeconds(60))).getFirst();
+        BandFitted again = (BandFitted)
+                band.decide(fit(FITTING, BOOKS, NOON.plusSeconds(60))).getFirst();
         assertThat(again.findings()).extracting(Finding::code).containsExactly("band-fitted-before");
     }
 
@@ -97,16 +97,16 @@ class BandTest {
     @Test
     void an_event_of_another_band_is_a_damaged_history() {
         Band band = after(fit(FITTING, BOOKS, NOON));
-        BandTakenDown other = new BandTakenDown(
-                new BandId("B-0002"), "TD-9", null, null, BandSamples.PERSON, Occurred.at(NOON));
+        BandTakenDown other =
+                new BandTakenDown(new BandId("B-0002"), "TD-9", null, null, BandSamples.PERSON, Occurred.at(NOON));
         assertThatThrownBy(() -> band.evolve(other)).isInstanceOf(IllegalStateException.class);
     }
 
     @Test
     void pieces_and_counts_of_nothing_are_no_facts() {
         assertThatThrownBy(() -> new Piece(BandSamples.TAPE, Length.ZERO)).hasMessageContaining("R-0001");
-        assertThatThrownBy(() -> new Fasteners(
-                        new org.bandtrail.kernel.BatchId("F-1"), org.bandtrail.kernel.Pieces.ZERO))
+        assertThatThrownBy(
+                        () -> new Fasteners(new org.bandtrail.kernel.BatchId("F-1"), org.bandtrail.kernel.Pieces.ZERO))
                 .hasMessageContaining("F-1");
     }
 }

@@ -43,8 +43,8 @@ class ForestInventoryTest {
             Mapping.Condition.parse("Status_2026=LI"));
 
     private static Preview preview() throws IOException {
-        try (@Nullable InputStream file =
-                ForestInventoryTest.class.getResourceAsStream("/trees/forest-plot-inventory.csv")) {
+        try (@Nullable
+                InputStream file = ForestInventoryTest.class.getResourceAsStream("/trees/forest-plot-inventory.csv")) {
             assertThat(file).isNotNull();
             return Previewing.of(file.readAllBytes(), LIVING_2026, EMPTY, PolicySamples.USUAL.girth());
         }
@@ -74,7 +74,8 @@ class ForestInventoryTest {
     @Test
     void the_girths_are_pi_times_the_diameters() throws IOException {
         List<ReadyTree> ready = preview().ready();
-        assertThat(ready.stream().mapToLong(tree -> tree.girth().girth().mm()).sum()).isEqualTo(272_818);
+        assertThat(ready.stream().mapToLong(tree -> tree.girth().girth().mm()).sum())
+                .isEqualTo(272_818);
         // Tree 1304: 53.3 cm of diameter, pi x 533 mm = 1674.47 mm.
         assertThat(ready)
                 .filteredOn(tree -> tree.tag().equals("1304"))

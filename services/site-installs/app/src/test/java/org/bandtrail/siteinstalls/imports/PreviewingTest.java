@@ -170,8 +170,7 @@ class PreviewingTest {
     @Test
     void conditions_choose_rows_and_are_spelt_column_equals_value() {
         assertThat(Mapping.Condition.parse("Status_2026=LI & In_Plot=TRUE"))
-                .containsExactly(
-                        new Mapping.Condition("Status_2026", "LI"), new Mapping.Condition("In_Plot", "TRUE"));
+                .containsExactly(new Mapping.Condition("Status_2026", "LI"), new Mapping.Condition("In_Plot", "TRUE"));
         assertThatThrownBy(() -> Mapping.Condition.parse("Status")).hasMessageContaining("[Status]");
     }
 }

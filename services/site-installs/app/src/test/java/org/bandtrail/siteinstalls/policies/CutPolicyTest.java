@@ -63,7 +63,8 @@ class CutPolicyTest {
 
     @Test
     void a_version_out_of_order_is_a_damaged_history() {
-        CutPolicyEvent first = CutPolicy.NONE.decide(publish("2026-01-01", "a", "a")).getFirst();
+        CutPolicyEvent first =
+                CutPolicy.NONE.decide(publish("2026-01-01", "a", "a")).getFirst();
         CutPolicy policy = CutPolicy.NONE.evolve(first);
         assertThatThrownBy(() -> policy.evolve(first)).isInstanceOf(IllegalStateException.class);
     }

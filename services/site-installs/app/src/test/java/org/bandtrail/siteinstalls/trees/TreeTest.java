@@ -86,8 +86,7 @@ class TreeTest {
 
     @Test
     void the_girth_that_was_measured_last_counts_whatever_came_in_last() {
-        Tree tree = after(
-                register("17", DBH), measure("2026-05-01", "1240 mm"), measure("2026-04-01", "1230 mm"));
+        Tree tree = after(register("17", DBH), measure("2026-05-01", "1240 mm"), measure("2026-04-01", "1230 mm"));
         assertThat(tree.girth()).isEqualTo(Length.ofMm(1240));
         assertThat(tree.measured()).isEqualTo(Instant.parse("2026-05-01T08:00:00Z"));
     }

@@ -25,17 +25,27 @@ import org.jspecify.annotations.Nullable;
  * Finds out in at most two seconds whether a Docker-compatible engine answers. Testcontainers finds out too, but it
  * tries every strategy it knows, takes half a minute, and prints a page of warnings where "no" is a normal answer.
  */
-final class ContainerEngine {
+public final class ContainerEngine {
     private static final long PATIENCE_SECONDS = 2;
     private static final String PING = "GET /_ping HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";
 
     private ContainerEngine() {}
 
-    /** What was found. {@code reason} is a sentence for people either way. */
-    record Finding(boolean answers, String reason) {}
+    /**
+     * What was found.
+     *
+     * @param answers whether an engine is there
+     * @param reason a sentence for people either way
+     */
+    public record Finding(boolean answers, String reason) {}
 
-    /** Asks DOCKER_HOST if it is set, otherwise the usual sockets that exist. */
-    static Finding look(Map<String, String> environment) {
+    /**
+     * Asks DOCKER_HOST if it is set, otherwise the usual sockets that exist.
+     *
+     * @param environment the variables of this process
+     * @return what was found, never an exception
+     */
+    public static Finding look(Map<String, String> environment) {
         String host = environment.get("DOCKER_HOST");
         if (host != null && !host.isBlank()) {
             return ask(host);

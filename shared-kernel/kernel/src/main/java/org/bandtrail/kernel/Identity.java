@@ -2,6 +2,7 @@ package org.bandtrail.kernel;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** The one spelling rule of all identities: upper-case letters, digits and dashes, 1 to 40 characters. */
 final class Identity {
@@ -12,9 +13,12 @@ final class Identity {
     /**
      * Returns the value in upper case, without surrounding blanks.
      *
-     * @throws IllegalArgumentException naming the kind and the value if it is not spelt as an identity
+     * @throws IllegalArgumentException naming the kind and the value if it is missing or not spelt as an identity
      */
-    static String checked(String kind, String value) {
+    static String checked(String kind, @Nullable String value) {
+        if (value == null) {
+            throw new IllegalArgumentException("A %s is missing. Give its identity.".formatted(kind));
+        }
         String spelt = value.strip().toUpperCase(Locale.ROOT);
         if (!SPELLING.matcher(spelt).matches()) {
             throw new IllegalArgumentException(

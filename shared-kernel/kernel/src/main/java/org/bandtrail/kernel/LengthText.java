@@ -7,12 +7,19 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lengths as people write and read them: {@code 12.5 m}, {@code 125cm}, {@code 5 ft 3 1/2 in}, {@code 63"},
- * {@code 40 yd}. Values are exact rationals until the last step; then they are rounded to the nearest millimetre, half
- * up. A number without a unit is refused, because guessing the unit is how feet become inches.
+ * {@code 40 yd}. Values are exact until the last step; then they are rounded to the nearest millimetre, half up. What
+ * has two meanings is refused, because guessing is how feet become inches: a number without a unit, and {@code 3,950 mm},
+ * which is four metres to one reader and four millimetres to another.
  */
 public final class LengthText {
-    private static final Pattern PART = Pattern.compile(
-            "\\s*(?:(\\d{1,7})\\s+)?(\\d{1,7})\\s*/\\s*(\\d{1,4})\\s*([a-zA-Z\"'″′]+)|\\s*(\\d{1,7}(?:[.,]\\d{1,4})?)\\s*([a-zA-Z\"'″′]+)");
+    private static final String UNIT = "([a-zA-Z\"'″′”’]+)";
+    private static final Pattern WHOLE = Pattern.compile("\\s*(\\d{1,7})\\s*" + UNIT);
+    private static final Pattern DECIMAL = Pattern.compile("\\s*(\\d{1,7})[.,](\\d{1,4})\\s*" + UNIT);
+    private static final Pattern FRACTION =
+            Pattern.compile("\\s*(?:(\\d{1,7})\\s+)?(\\d{1,7})\\s*/\\s*(\\d{1,4})\\s*" + UNIT);
+    private static final Pattern BARE =
+            Pattern.compile("\\d{1,7}([.,]\\d{1,4})?|(\\d{1,7}\\s+)?\\d{1,7}\\s*/\\s*\\d{1,4}");
+    private static final Pattern THOUSANDS = Pattern.compile("\\s*[1-9]\\d{0,2},\\d{3}(?!\\d).*");
     private static final long MICROMETRES_PER_MM = 1_000;
 
     private LengthText() {}
@@ -20,7 +27,8 @@ public final class LengthText {
     /**
      * Reads a length with its unit or units.
      *
-     * @param text at most 7 digits before and 4 after the point, point or comma, fractions such as {@code 3 1/2 in}
+     * @param text numbers of at most 7 digits with their units, the larger unit first; the last number may have up to 4
+     *     digits after a point or comma, or be a fraction such as {@code 3 1/2}
      * @throws IllegalArgumentException naming the text and what to write instead
      */
     public static Length parse(String text) {
@@ -39,59 +47,59 @@ public final class LengthText {
     }
 
     /**
-     * Reads a length in whole micrometres, for values that are multiplied before they are rounded: 6 in of diameter are
-     * 152.4 mm, and pi times 152 mm is not the girth.
+     * Reads a length in whole micrometres, rounded down, for values that are multiplied before they are rounded: 6 in of
+     * diameter are 152.4 mm, and pi times 152 mm is not the girth.
      *
      * @param unitIfNone the unit of a bare number, or null to refuse bare numbers
      * @throws IllegalArgumentException naming the text and what to write instead
      */
     public static long micrometres(String text, @Nullable LengthUnit unitIfNone) {
         String rest = text.strip();
-        if (unitIfNone != null && rest.matches("\\d{1,7}([.,]\\d{1,4})?")) {
+        if (unitIfNone != null && BARE.matcher(rest).matches()) {
             rest = rest + unitIfNone.symbol();
         }
         long micrometres = 0;
-        Matcher part = PART.matcher(rest);
-        int end = 0;
-        while (end < rest.length() && part.find(end) && part.start() == end) {
-            micrometres = Math.addExact(micrometres, part.group(5) == null ? fraction(part) : decimal(part));
-            end = part.end();
+        long smallest = Long.MAX_VALUE;
+        Matcher whole = WHOLE.matcher(rest);
+        while (whole.lookingAt()) {
+            long unit = smaller(whole.group(2), smallest, text);
+            micrometres += Long.parseLong(whole.group(1)) * unit;
+            smallest = unit;
+            whole.region(whole.end(), rest.length());
         }
-        if (end == 0 || !rest.substring(end).isBlank()) {
+        // Only the last number may be broken, so rounding it down once rounds the sum down once.
+        String last = rest.substring(whole.regionStart());
+        return last.isEmpty() && !rest.isEmpty() ? micrometres : micrometres + broken(last, smallest, text);
+    }
+
+    private static long broken(String last, long smallest, String text) {
+        Matcher decimal = DECIMAL.matcher(last);
+        if (decimal.matches()) {
+            if (THOUSANDS.matcher(last).matches()) {
+                throw new IllegalArgumentException(
+                        "Length [%s] has two meanings. Leave the comma out, or write a point for the decimals."
+                                .formatted(text));
+            }
+            long unit = smaller(decimal.group(3), smallest, text);
+            long tenThousandths = Long.parseLong((decimal.group(2) + "000").substring(0, 4));
+            return Long.parseLong(decimal.group(1)) * unit + tenThousandths * unit / 10_000;
+        }
+        Matcher fraction = FRACTION.matcher(last);
+        if (!fraction.matches() || Long.parseLong(fraction.group(3)) == 0) {
             throw unreadable(text);
         }
-        return micrometres;
+        long unit = smaller(fraction.group(4), smallest, text);
+        long whole = fraction.group(1) == null ? 0 : Long.parseLong(fraction.group(1));
+        return whole * unit + Long.parseLong(fraction.group(2)) * unit / Long.parseLong(fraction.group(3));
     }
 
-    private static long fraction(Matcher part) {
-        long whole = part.group(1) == null ? 0 : Long.parseLong(part.group(1));
-        long numerator = Long.parseLong(part.group(2));
-        long denominator = Long.parseLong(part.group(3));
-        if (denominator == 0) {
-            throw unreadable(part.group());
-        }
-        long unit = unit(part.group(4), part.group()).micrometres();
-        return whole * unit + numerator * unit / denominator;
-    }
-
-    private static long decimal(Matcher part) {
-        String number = part.group(5).replace(',', '.');
-        int point = number.indexOf('.');
-        long unit = unit(part.group(6), part.group()).micrometres();
-        if (point < 0) {
-            return Math.multiplyExact(Long.parseLong(number), unit);
-        }
-        String decimals = (number.substring(point + 1) + "0000").substring(0, 4);
-        return Math.multiplyExact(Long.parseLong(number.substring(0, point)), unit)
-                + Long.parseLong(decimals) * unit / 10_000;
-    }
-
-    private static LengthUnit unit(String spelling, String text) {
+    /** The micrometres of this unit, which must be smaller than the one before: 3 in 5 ft is a slip of the pen. */
+    private static long smaller(String spelling, long before, String text) {
         LengthUnit unit = LengthUnit.spelt(spelling);
-        if (unit == null) {
+        if (unit == null || unit.micrometres() >= before) {
             throw unreadable(text);
         }
-        return unit;
+        return unit.micrometres();
     }
 
     private static IllegalArgumentException unreadable(String text) {
@@ -114,14 +122,19 @@ public final class LengthText {
         long feet = eighths / 96;
         long inches = eighths % 96 / 8;
         long rest = eighths % 8;
-        StringBuilder text = new StringBuilder(length.isNegative() ? "-" : "");
+        StringBuilder text = new StringBuilder(length.isNegative() && eighths > 0 ? "-" : "");
         if (feet > 0) {
             text.append(feet).append(" ft ");
         }
-        text.append(inches);
+        if (inches > 0 || rest == 0) {
+            text.append(inches);
+        }
         if (rest > 0) {
             long divisor = rest % 4 == 0 ? 4 : rest % 2 == 0 ? 2 : 1;
-            text.append(' ').append(rest / divisor).append('/').append(8 / divisor);
+            text.append(inches > 0 ? " " : "")
+                    .append(rest / divisor)
+                    .append('/')
+                    .append(8 / divisor);
         }
         return text.append(" in").toString();
     }

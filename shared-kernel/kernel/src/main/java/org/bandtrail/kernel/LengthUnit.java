@@ -1,5 +1,7 @@
 package org.bandtrail.kernel;
 
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -10,44 +12,33 @@ import org.jspecify.annotations.Nullable;
  * name the units on the wire.
  */
 public enum LengthUnit {
-    MILLIMETRE("mm", "MMT", 1_000),
-    CENTIMETRE("cm", "CMT", 10_000),
-    METRE("m", "MTR", 1_000_000),
-    INCH("in", "INH", 25_400),
-    FOOT("ft", "FOT", 304_800),
-    YARD("yd", "YRD", 914_400);
+    MILLIMETRE("mm", "MMT", 1_000, "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
+    CENTIMETRE("cm", "CMT", 10_000, "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
+    METRE("m", "MTR", 1_000_000, "m", "metre", "metres", "meter", "meters"),
+    INCH("in", "INH", 25_400, "in", "ins", "inch", "inches", "\"", "″", "”", "''"),
+    FOOT("ft", "FOT", 304_800, "ft", "foot", "feet", "'", "′", "’"),
+    YARD("yd", "YRD", 914_400, "yd", "yds", "yard", "yards");
 
-    private static final Map<String, LengthUnit> SPELLINGS = Map.ofEntries(
-            Map.entry("mm", MILLIMETRE),
-            Map.entry("millimetre", MILLIMETRE),
-            Map.entry("millimeter", MILLIMETRE),
-            Map.entry("cm", CENTIMETRE),
-            Map.entry("centimetre", CENTIMETRE),
-            Map.entry("centimeter", CENTIMETRE),
-            Map.entry("m", METRE),
-            Map.entry("metre", METRE),
-            Map.entry("meter", METRE),
-            Map.entry("in", INCH),
-            Map.entry("inch", INCH),
-            Map.entry("inche", INCH),
-            Map.entry("\"", INCH),
-            Map.entry("″", INCH),
-            Map.entry("ft", FOOT),
-            Map.entry("foot", FOOT),
-            Map.entry("feet", FOOT),
-            Map.entry("'", FOOT),
-            Map.entry("′", FOOT),
-            Map.entry("yd", YARD),
-            Map.entry("yard", YARD));
+    private static final Map<String, LengthUnit> BY_SPELLING = bySpelling();
 
     private final String symbol;
     private final String rec20;
     private final long micrometres;
+    private final List<String> spellings;
 
-    LengthUnit(String symbol, String rec20, long micrometres) {
+    LengthUnit(String symbol, String rec20, long micrometres, String... spellings) {
         this.symbol = symbol;
         this.rec20 = rec20;
         this.micrometres = micrometres;
+        this.spellings = List.of(spellings);
+    }
+
+    private static Map<String, LengthUnit> bySpelling() {
+        Map<String, LengthUnit> units = new HashMap<>();
+        for (LengthUnit unit : values()) {
+            unit.spellings.forEach(spelling -> units.put(spelling, unit));
+        }
+        return Map.copyOf(units);
     }
 
     /** The symbol shown beside a number. */
@@ -65,10 +56,8 @@ public enum LengthUnit {
         return micrometres;
     }
 
-    /** The unit of this spelling (singular or plural, any case), or null if there is none. */
+    /** The unit of this symbol or word (singular or plural, any case), or null if there is none. */
     public static @Nullable LengthUnit spelt(String text) {
-        String word = text.strip().toLowerCase(Locale.ROOT);
-        LengthUnit exact = SPELLINGS.get(word);
-        return exact != null || !word.endsWith("s") ? exact : SPELLINGS.get(word.substring(0, word.length() - 1));
+        return BY_SPELLING.get(text.strip().toLowerCase(Locale.ROOT));
     }
 }

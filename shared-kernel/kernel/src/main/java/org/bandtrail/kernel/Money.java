@@ -12,13 +12,27 @@ import java.util.Currency;
 public record Money(long minor, String currency) implements Comparable<Money> {
     private static final long LIMIT = 1_000_000_000_000_000L;
 
+    /**
+     * Refuses amounts no programme has and codes that are no currency.
+     *
+     * @throws IllegalArgumentException naming the value
+     */
     public Money {
         if (minor > LIMIT || minor < -LIMIT) {
             throw new IllegalArgumentException(
                     "Amount [%d] is beyond %d minor units. Check the number.".formatted(minor, LIMIT));
         }
+        if (digits(currency) < 0) {
+            throw new IllegalArgumentException(
+                    "Currency [%s] has no minor unit, so no price is in it. Use one such as USD or EUR."
+                            .formatted(currency));
+        }
+    }
+
+    private static int digits(String currency) {
         try {
-            Currency.getInstance(currency);
+            // A missing code reads as "null", which is the code of nothing.
+            return Currency.getInstance(String.valueOf(currency)).getDefaultFractionDigits();
         } catch (IllegalArgumentException unknown) {
             throw new IllegalArgumentException(
                     "Currency [%s] is not an ISO 4217 code. Use three letters, such as USD or EUR.".formatted(currency),
@@ -26,23 +40,35 @@ public record Money(long minor, String currency) implements Comparable<Money> {
         }
     }
 
+    /** An amount of this many minor units. */
     public static Money of(long minor, String currency) {
         return new Money(minor, currency);
     }
 
+    /** Nothing, in this currency. */
     public static Money zero(String currency) {
         return new Money(0, currency);
     }
 
     /** Digits after the point: 2 for USD, 0 for JPY, 3 for KWD (ISO 4217). */
     public int minorDigits() {
-        return Currency.getInstance(currency).getDefaultFractionDigits();
+        return digits(currency);
     }
 
+    /**
+     * The sum.
+     *
+     * @throws IllegalArgumentException naming both amounts if their currencies differ
+     */
     public Money plus(Money other) {
         return new Money(minor + sameCurrency(other).minor, currency);
     }
 
+    /**
+     * The difference.
+     *
+     * @throws IllegalArgumentException naming both amounts if their currencies differ
+     */
     public Money minus(Money other) {
         return new Money(minor - sameCurrency(other).minor, currency);
     }
@@ -50,7 +76,7 @@ public record Money(long minor, String currency) implements Comparable<Money> {
     private Money sameCurrency(Money other) {
         if (!currency.equals(other.currency)) {
             throw new IllegalArgumentException(
-                    "Cannot add %s to %s. Convert one amount first.".formatted(other.currency, currency));
+                    "[%s] and [%s] are of two currencies. Convert one amount first.".formatted(this, other));
         }
         return other;
     }
@@ -64,7 +90,7 @@ public record Money(long minor, String currency) implements Comparable<Money> {
     @Override
     public String toString() {
         int digits = minorDigits();
-        if (digits <= 0) {
+        if (digits == 0) {
             return currency + " " + minor;
         }
         StringBuilder text = new StringBuilder(Long.toString(Math.abs(minor)));

@@ -1,0 +1,46 @@
+package org.bandtrail.local.season;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+
+/** A multipart form (RFC 7578) with a file and JSON parts, built in memory; for files of a few megabytes. */
+final class FormData {
+    private static final String BOUNDARY = "bandtrail-demo-season-7d1f2c";
+    private final ByteArrayOutputStream content = new ByteArrayOutputStream();
+
+    /** Adds a file part. */
+    FormData file(String name, String fileName, byte[] bytes) {
+        header("name=\"" + name + "\"; filename=\"" + fileName + "\"", "text/csv");
+        content.writeBytes(bytes);
+        text("\r\n");
+        return this;
+    }
+
+    /** Adds a JSON part. */
+    FormData json(String name, String json) {
+        header("name=\"" + name + "\"", "application/json");
+        text(json + "\r\n");
+        return this;
+    }
+
+    private void header(String disposition, String contentType) {
+        text("--" + BOUNDARY + "\r\nContent-Disposition: form-data; " + disposition + "\r\nContent-Type: " + contentType
+                + "\r\n\r\n");
+    }
+
+    private void text(String text) {
+        content.writeBytes(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    String contentType() {
+        return "multipart/form-data; boundary=" + BOUNDARY;
+    }
+
+    /** The whole body, closed by the last boundary. */
+    byte[] bytes() {
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        whole.writeBytes(content.toByteArray());
+        whole.writeBytes(("--" + BOUNDARY + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return whole.toByteArray();
+    }
+}

@@ -66,8 +66,10 @@ final class DepotBodies {
         Body.copy(row, body, "kitId", "personId", "depotId");
         ArrayNode reels = body.putArray("reels");
         for (String measured : row.words("reels")) {
-            String[] parts = measured.split("=");
-            reels.addObject().put("reelId", parts[0]).put("measured", parts[1] + " mm");
+            int equals = measured.indexOf('=');
+            reels.addObject()
+                    .put("reelId", measured.substring(0, equals))
+                    .put("measured", measured.substring(equals + 1) + " mm");
         }
         counted(row, body, "counted");
         return body;
@@ -76,8 +78,10 @@ final class DepotBodies {
     private static void counted(Row row, ObjectNode body, String field) {
         ArrayNode batches = body.putArray("batches");
         for (String counted : row.words("batches")) {
-            String[] parts = counted.split("=");
-            batches.addObject().put("batchId", parts[0]).put(field, Long.parseLong(parts[1]));
+            int equals = counted.indexOf('=');
+            batches.addObject()
+                    .put("batchId", counted.substring(0, equals))
+                    .put(field, Long.parseLong(counted.substring(equals + 1)));
         }
     }
 }

@@ -26,7 +26,7 @@ final class FieldBodies {
             body.set("saturationPercent", body.remove("saturation"));
             ObjectNode catches = body.putObject("catches");
             for (Phenology stage : Phenology.values()) {
-                catches.put(stage.stage(), row.number(stage.column()));
+                Body.copyNumbers(row, catches, stage.stage());
             }
             bycatch(body, animal);
         }

@@ -21,6 +21,7 @@ final class FrontDoor {
     private final URI base;
     private final String key;
     private final HttpClient client;
+    private long feedHead;
 
     FrontDoor(String service, URI base, String key, HttpClient client) {
         this.service = service;
@@ -73,6 +74,22 @@ final class FrontDoor {
     @Nullable JsonNode find(String path, String person, String origin) {
         HttpResponse<String> answer = answer(request(path, person).GET().build(), origin);
         return answer.statusCode() == 404 ? null : accepted(answer, path, origin);
+    }
+
+    /** The highest position this service has published, from the header of its feed. */
+    long feedHead(String person) {
+        String path = "/feed?after=" + feedHead + "&limit=1";
+        HttpResponse<String> answer = answer(request(path, person).setHeader("Accept", "*/*").GET().build(), path);
+        if (answer.statusCode() != 200) {
+            throw new SeasonStopped("%s refused %s with %d.".formatted(service, path, answer.statusCode()));
+        }
+        feedHead = Math.max(feedHead, answer.headers().firstValueAsLong("Bandtrail-Feed-Head").orElse(0));
+        return feedHead;
+    }
+
+    /** The service's name, as its feed is called elsewhere. */
+    String service() {
+        return service;
     }
 
     private HttpRequest.Builder request(String path, String person) {

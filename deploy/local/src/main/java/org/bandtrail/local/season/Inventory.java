@@ -21,21 +21,25 @@ enum Inventory {
     private final String header;
     private final String alive;
     private final String dead;
-    private final List<String> sites;
+    private final String sites;
 
     Inventory(String file, String header, String alive, String dead, String sites) {
         this.file = file;
         this.header = header;
         this.alive = alive;
         this.dead = dead;
-        this.sites = List.of(sites.split(" "));
+        this.sites = sites;
     }
 
     /** The inventory a site's trees are listed in. */
     static Inventory of(String siteId) {
-        return DIAMETER_CM.sites.contains(siteId)
+        return DIAMETER_CM.lists(siteId)
                 ? DIAMETER_CM
-                : GIRTH_INCHES.sites.contains(siteId) ? GIRTH_INCHES : GIRTH_FEET_INCHES;
+                : GIRTH_INCHES.lists(siteId) ? GIRTH_INCHES : GIRTH_FEET_INCHES;
+    }
+
+    private boolean lists(String siteId) {
+        return sites.contains(siteId);
     }
 
     /** Writes a girth as this inventory does: diameter in cm to 0.1, girth in inches to 0.1, or feet and inches. */

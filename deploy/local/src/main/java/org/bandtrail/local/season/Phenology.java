@@ -8,27 +8,27 @@ import java.time.LocalDate;
  * (Environmental Entomology 49:1171-1184: first instar, second, third, fourth, adult), dates and heights are invented.
  */
 enum Phenology {
-    FIRST("instar1", 140, 12, 3.0),
-    SECOND("instar2", 156, 11, 2.7),
-    THIRD("instar3", 171, 11, 2.1),
-    FOURTH("instar4", 191, 13, 1.7),
+    FIRST("instar-1", 140, 12, 3.0),
+    SECOND("instar-2", 156, 11, 2.7),
+    THIRD("instar-3", 171, 11, 2.1),
+    FOURTH("instar-4", 191, 13, 1.7),
     ADULT("adult", 222, 15, 2.6);
 
-    private final String column;
+    private final String stage;
     private final int peakDayOfYear;
     private final double spreadDays;
     private final double peakPerDay;
 
-    Phenology(String column, int peakDayOfYear, double spreadDays, double peakPerDay) {
-        this.column = column;
+    Phenology(String stage, int peakDayOfYear, double spreadDays, double peakPerDay) {
+        this.stage = stage;
         this.peakDayOfYear = peakDayOfYear;
         this.spreadDays = spreadDays;
         this.peakPerDay = peakPerDay;
     }
 
-    /** The stage's column in the visits files. */
-    String column() {
-        return column;
+    /** The stage's name, in the visits files and in what inspections is told. */
+    String stage() {
+        return stage;
     }
 
     /** Expected insects per band and day on this date. */

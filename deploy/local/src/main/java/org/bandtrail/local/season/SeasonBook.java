@@ -14,7 +14,8 @@ final class SeasonBook {
     final CsvTable handouts = new CsvTable("kitId,depotId,crewId,personId,reels,batches,by,happenedAt");
     final CsvTable fits = new CsvTable("bandId,siteId,tag,crewId,personId,girth,height,tapeReel,tapeLength,"
             + "meshReel,meshLength,batch,pieces,happenedAt,sentAt");
-    final CsvTable replacements = new CsvTable("visitId,tapeReel,tapeLength,meshReel,meshLength,oldMesh,batch,pieces,bagId");
+    final CsvTable replacements =
+            new CsvTable("visitId,tapeReel,tapeLength,meshReel,meshLength,oldMesh,batch,pieces,bagId");
     final CsvTable bycatch = new CsvTable("visitId,animal,alive,action,handedTo");
     final CsvTable teardowns = new CsvTable("teardownId,bandId,personId,bagId,mesh,fasteners,happenedAt,sentAt");
     final CsvTable returns = new CsvTable("kitId,personId,depotId,reels,batches,by,happenedAt");
@@ -31,8 +32,8 @@ final class SeasonBook {
     CsvTable visits(String happenedAt) {
         return visits.computeIfAbsent(
                 happenedAt.substring(0, 7),
-                month -> new CsvTable("visitId,bandId,crewId,personId,answer,saturation,instar1,instar2,instar3,instar4,"
-                        + "adult,guard,happenedAt,sentAt"));
+                month -> new CsvTable("visitId,bandId,crewId,personId,answer,saturation,"
+                        + "instar-1,instar-2,instar-3,instar-4,adult,guard,happenedAt,sentAt"));
     }
 
     /** The next identity of a kind, for example {@code B-0001}. */

@@ -63,12 +63,13 @@ final class Visiting {
 
     private int[] catches(BandUp band, WorkDay day, long days) {
         double open = 1 - 0.8 * band.saturationPercent(day.date) / 100.0;
-        int[] counts = new int[Phenology.values().length];
+        Phenology[] stages = Phenology.values();
+        int[] counts = new int[stages.length];
         int sum = 0;
-        for (Phenology stage : Phenology.values()) {
-            double mean = stage.perDay(day.date) * band.tree.liking() * days * open;
-            counts[stage.ordinal()] = dice.count(mean, DISPERSION);
-            sum += counts[stage.ordinal()];
+        for (int i = 0; i < stages.length; i++) {
+            double mean = stages[i].perDay(day.date) * band.tree.liking() * days * open;
+            counts[i] = dice.count(mean, DISPERSION);
+            sum += counts[i];
         }
         band.stick(sum);
         return counts;

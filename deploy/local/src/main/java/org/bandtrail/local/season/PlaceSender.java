@@ -1,0 +1,82 @@
+package org.bandtrail.local.season;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Sends what is there before the season begins: items, depots, crews, sites, and the trees by way of the import. */
+final class PlaceSender {
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    private final Path demoData;
+    private final Doors doors;
+    private final String lead;
+
+    PlaceSender(Path demoData, Doors doors, String lead) {
+        this.demoData = demoData;
+        this.doors = doors;
+        this.lead = lead;
+    }
+
+    /** Sends items with their supply terms, depots, crews and sites. */
+    void sendPlace() throws IOException {
+        for (Row row : rows("place/items.csv")) {
+            doors.supplyStock().post("/items", DepotBodies.item(row), lead, row.place());
+            String supply = "/items/" + row.text("materialCode") + "/supply";
+            doors.supplyStock().put(supply, DepotBodies.supply(row), lead, row.place());
+        }
+        for (Row row : rows("place/depots.csv")) {
+            doors.supplyStock().post("/depots", DepotBodies.depot(row), lead, row.place());
+        }
+        for (Row row : rows("place/crews.csv")) {
+            doors.supplyStock().post("/crews", DepotBodies.crew(row), lead, row.place());
+        }
+        for (Row row : rows("place/sites.csv")) {
+            ObjectNode body = Body.command("site", row.text("siteId"), DepotBodies.SET_UP);
+            Body.copy(row, body, "siteId", "name", "accessNotes");
+            doors.siteInstalls().post("/sites", body, lead, row.place());
+        }
+    }
+
+    /** Previews and stores every inventory, then sends what was measured again, then learns the trees' identities. */
+    TreeIndex sendTrees() throws IOException {
+        for (String line : Files.readAllLines(demoData.resolve("trees/imports.jsonl"), StandardCharsets.UTF_8)) {
+            sendInventory(JSON.readTree(line));
+        }
+        for (Row row : rows("trees/measured-again.csv")) {
+            ObjectNode body = Body.of(row, "tree", row.text("siteId") + row.text("tag"));
+            Body.copy(row, body, "siteId", "tag", "species", "girth", "dbh");
+            doors.siteInstalls().post("/trees", body, lead, row.place());
+        }
+        TreeIndex trees = new TreeIndex(doors.siteInstalls(), lead);
+        for (Row row : rows("place/sites.csv")) {
+            trees.read(row.text("siteId"));
+        }
+        return trees;
+    }
+
+    private void sendInventory(JsonNode entry) throws IOException {
+        String file = entry.path("file").asString("");
+        FormData form = new FormData()
+                .file("file", file, Files.readAllBytes(demoData.resolve("trees").resolve(file)))
+                .json("mapping", entry.path("mapping").toString());
+        JsonNode preview = doors.siteInstalls().upload("/tree-imports/preview", form, lead, file);
+        if (preview.path("problems").isEmpty()) {
+            throw new SeasonStopped(file + ": the preview found no problem, though the file has some on purpose.");
+        }
+        if (preview.path("ready").asLong() > 0) {
+            ObjectNode store = Body.command("inventory", file, DepotBodies.SET_UP).put("onlyReady", true);
+            String path = "/tree-imports/" + preview.path("importId").asString("") + "/store";
+            doors.siteInstalls().post(path, store, lead, file);
+        }
+    }
+
+    private List<Row> rows(String file) throws IOException {
+        return CsvRows.read(demoData.resolve(file));
+    }
+}

@@ -20,6 +20,7 @@ import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.WebRequest;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
+import org.springframework.web.servlet.resource.NoResourceFoundException;
 
 /**
  * Turns everything that goes wrong in a request into a problem as in RFC 9457 that a person can act on: a refusal with
@@ -75,6 +76,13 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     }
 
     @Override
+    protected @Nullable ResponseEntity<Object> handleNoResourceFoundException(
+            NoResourceFoundException nowhere, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        String detail = "There is nothing at [/%s].".formatted(nowhere.getResourcePath().replaceFirst("^/", ""));
+        return handleExceptionInternal(nowhere, Problems.problem(404, "no-such", detail), headers, status, request);
+    }
+
+    @Override
     protected @Nullable ResponseEntity<Object> handleHttpMessageNotReadable(
             HttpMessageNotReadableException unreadable,
             HttpHeaders headers,
@@ -99,14 +107,13 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         return handleExceptionInternal(invalid, problem, headers, status, request);
     }
 
-    /** What Spring itself refuses (unknown path, wrong method, missing parameter) keeps its status and gets our type. */
+    /** What Spring itself refuses (wrong method, missing parameter) keeps its status and gets our type. */
     @Override
     protected @Nullable ResponseEntity<Object> handleExceptionInternal(
             Exception failure, @Nullable Object body, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
         if (body instanceof ProblemDetail problem && "about:blank".equals(String.valueOf(problem.getType()))) {
-            String name = status.value() == 404 ? "no-such" : NOT_UNDERSTOOD;
             ProblemDetail ours = Problems.problem(
-                    status.value(), name, Objects.requireNonNullElse(problem.getDetail(), message(failure)));
+                    status.value(), NOT_UNDERSTOOD, Objects.requireNonNullElse(problem.getDetail(), message(failure)));
             return super.handleExceptionInternal(failure, ours, headers, status, request);
         }
         return super.handleExceptionInternal(failure, body, headers, status, request);

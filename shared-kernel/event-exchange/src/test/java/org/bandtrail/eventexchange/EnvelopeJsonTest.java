@@ -112,7 +112,8 @@ class EnvelopeJsonTest {
 
     @Test
     void an_event_that_cannot_be_read_keeps_its_place_and_spoils_no_other() {
-        String batch = """
+        String batch =
+                """
                 [%s, {"id": "odd", "sequence": "2", "follows": "1", "specversion": "9"}]
                 """.formatted(EnvelopeJson.write(ENVELOPE).put("sequence", "1").put("follows", "0"));
 
@@ -125,7 +126,9 @@ class EnvelopeJsonTest {
     }
 
     @ParameterizedTest
-    @CsvSource(quoteCharacter = '`', value = {"`[{`", "`{}`", "`[{\"id\": \"1\"}]`", "`[{\"sequence\": \"one\"}]`"})
+    @CsvSource(
+            quoteCharacter = '`',
+            value = {"`[{`", "`{}`", "`[{\"id\": \"1\"}]`", "`[{\"sequence\": \"one\"}]`"})
     void a_page_without_places_is_not_a_page(String body) {
         byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
 
@@ -134,7 +137,8 @@ class EnvelopeJsonTest {
 
     @Test
     void a_field_that_a_later_publisher_adds_is_ignored_and_one_that_is_missing_is_named() {
-        String added = "{\"noteId\":\"N-1\",\"number\":7,\"text\":\"t\",\"happenedAt\":\"2026-05-04T12:00:00Z\",\"mood\":1}";
+        String added =
+                "{\"noteId\":\"N-1\",\"number\":7,\"text\":\"t\",\"happenedAt\":\"2026-05-04T12:00:00Z\",\"mood\":1}";
         assertThat(ContractJson.read(added, NoteWritten.class).number()).isEqualTo(7);
 
         assertThatThrownBy(() -> ContractJson.read(added.replace("\"number\":7,", ""), NoteWritten.class))
@@ -155,7 +159,8 @@ class EnvelopeJsonTest {
     }
 
     private static CloudEvent readBySdk(byte[] batch) {
-        JsonNode first = ContractJson.tree(new String(batch, StandardCharsets.UTF_8)).get(0);
+        JsonNode first =
+                ContractJson.tree(new String(batch, StandardCharsets.UTF_8)).get(0);
         return new JsonFormat().deserialize(first.toString().getBytes(StandardCharsets.UTF_8));
     }
 }

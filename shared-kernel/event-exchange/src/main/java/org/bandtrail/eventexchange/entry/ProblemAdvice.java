@@ -78,7 +78,8 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     @Override
     protected @Nullable ResponseEntity<Object> handleNoResourceFoundException(
             NoResourceFoundException nowhere, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
-        String detail = "There is nothing at [/%s].".formatted(nowhere.getResourcePath().replaceFirst("^/", ""));
+        String detail =
+                "There is nothing at [/%s].".formatted(nowhere.getResourcePath().replaceFirst("^/", ""));
         return handleExceptionInternal(nowhere, Problems.problem(404, "no-such", detail), headers, status, request);
     }
 

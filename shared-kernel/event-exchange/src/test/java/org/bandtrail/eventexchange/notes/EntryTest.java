@@ -43,8 +43,14 @@ class EntryTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "Bearer ", "Bearer wrong", "Basic " + NotesService.KEY, NotesService.KEY,
-                "Bearer " + NotesService.KEY + "0"})
+            strings = {
+                "",
+                "Bearer ",
+                "Bearer wrong",
+                "Basic " + NotesService.KEY,
+                NotesService.KEY,
+                "Bearer " + NotesService.KEY + "0"
+            })
     void without_the_key_nobody_comes_in(String authorization) throws Exception {
         HttpRequest.Builder request = HttpRequest.newBuilder(uri("/feed"));
         if (!authorization.isEmpty()) {
@@ -54,14 +60,20 @@ class EntryTest {
 
         assertThat(answer.statusCode()).isEqualTo(401);
         assertThat(answer.headers().firstValue("Content-Type")).contains("application/problem+json");
-        assertThat(answer.headers().firstValue("WWW-Authenticate")).hasValueSatisfying(v -> assertThat(v)
-                .startsWith("Bearer"));
+        assertThat(answer.headers().firstValue("WWW-Authenticate"))
+                .hasValueSatisfying(v -> assertThat(v).startsWith("Bearer"));
         assertThat(JSON.readTree(answer.body()).path("type").stringValue()).isEqualTo("/problems/key-needed");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/v3/api-docs", "/v3/api-docs/x", "/v3/api-docs.yaml", "/swagger-ui/index.html",
-        "/actuator/health"})
+    @ValueSource(
+            strings = {
+                "/v3/api-docs",
+                "/v3/api-docs/x",
+                "/v3/api-docs.yaml",
+                "/swagger-ui/index.html",
+                "/actuator/health"
+            })
     void description_and_health_are_open(String path) throws Exception {
         HttpResponse<String> answer =
                 client.send(HttpRequest.newBuilder(uri(path)).build(), BodyHandlers.ofString());
@@ -71,8 +83,18 @@ class EntryTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/actuator", "/actuator/env", "/v3/api-docsx", "/swagger-uix", "/actuator/health/../env",
-        "/v3/api-docs/../../feed", "/actuator/health/%2e%2e/%2e%2e/feed", "/actuator/health;x=y/../../feed", "//feed"})
+    @ValueSource(
+            strings = {
+                "/actuator",
+                "/actuator/env",
+                "/v3/api-docsx",
+                "/swagger-uix",
+                "/actuator/health/../env",
+                "/v3/api-docs/../../feed",
+                "/actuator/health/%2e%2e/%2e%2e/feed",
+                "/actuator/health;x=y/../../feed",
+                "//feed"
+            })
     void nothing_else_is_open(String path) throws Exception {
         HttpResponse<String> answer =
                 client.send(HttpRequest.newBuilder(uri(path)).build(), BodyHandlers.ofString());
@@ -155,7 +177,9 @@ class EntryTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"\"R-0001\" | \"R 0001\" | reelId | R 0001", "\"4 ft 1 in\" | \"4 parsecs\" | length | 4 parsecs"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"\"R-0001\" | \"R 0001\" | reelId | R 0001", "\"4 ft 1 in\" | \"4 parsecs\" | length | 4 parsecs"})
     void a_value_that_the_kernel_refuses_is_named_with_its_field(String good, String bad, String field, String value)
             throws Exception {
         JsonNode problem = problem(post(GOOD.replace(good, bad), "P-07"), 400);

@@ -3,6 +3,7 @@ package org.bandtrail.eventexchange.notes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.bandtrail.eventexchange.Envelope;
 import org.bandtrail.eventexchange.EventExchangeWiring;
 import org.bandtrail.eventexchange.NoteWritten;
@@ -51,8 +52,8 @@ public class NotesService {
     }
 
     static String address(ConfigurableApplicationContext service) {
-        return "http://127.0.0.1:"
-                + ((ServletWebServerApplicationContext) service).getWebServer().getPort();
+        var server = ((ServletWebServerApplicationContext) service).getWebServer();
+        return "http://127.0.0.1:" + Objects.requireNonNull(server).getPort();
     }
 
     @Bean

@@ -7,8 +7,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
+import org.bandtrail.kernel.SiteId;
 import org.bandtrail.supplystock.costs.LargestRemainder;
 import org.bandtrail.supplystock.costs.PieceCost;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One reel or one batch in the books: how much was bought for how much, where it is, and which account has paid for
@@ -134,6 +136,19 @@ public record Holding(
             moves.add(new Move(custody, missing, gap));
         }
         return moves;
+    }
+
+    /**
+     * The entry for work in the field.
+     *
+     * @param site who pays if the material leaves stock, or null if no site is named
+     */
+    public Entry fieldEntry(
+            Place source, Place target, long quantity, @Nullable SiteId site, PersonId by, Occurred occurred) {
+        List<Move> moves = source.kind() == PlaceKind.CREW
+                ? fromCustody(new PersonId(source.id()), target, quantity)
+                : List.of(new Move(source, target, quantity));
+        return entry(moves, site == null ? Charge.WRITTEN_OFF : Charge.site(site), by, occurred);
     }
 
     /** The move that settles a balance which does not add up: a surplus is written off, a deficit was found. */

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.LongFunction;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * How much of one reel or batch is at which place. The sum over all places, the supplier included, is always zero:
@@ -45,5 +47,18 @@ public record Whereabouts(SortedMap<Place, Long> balances) {
         }
         next.values().removeIf(balance -> balance == 0);
         return new Whereabouts(next);
+    }
+
+    /**
+     * Where in stock it is, in words, for example {@code at crew:P-07 with 12.500 m}.
+     *
+     * @param quantity how to write a quantity with its unit
+     */
+    public String inWords(LongFunction<Object> quantity) {
+        String places = balances.entrySet().stream()
+                .filter(balance -> balance.getValue() > 0 && balance.getKey().kind().inStock())
+                .map(balance -> "at %s with %s".formatted(balance.getKey(), quantity.apply(balance.getValue())))
+                .collect(Collectors.joining(" and "));
+        return places.isEmpty() ? "nowhere in stock" : places;
     }
 }

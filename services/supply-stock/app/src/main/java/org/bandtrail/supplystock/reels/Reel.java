@@ -1,18 +1,16 @@
 package org.bandtrail.supplystock.reels;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
-import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.supplystock.holdings.Charge;
 import org.bandtrail.supplystock.holdings.Entry;
+import org.bandtrail.supplystock.holdings.FieldWork;
 import org.bandtrail.supplystock.holdings.Holding;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
-import org.bandtrail.supplystock.holdings.PlaceKind;
 import org.bandtrail.supplystock.reels.ReelEvent.HandedOut;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthDisposed;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthFitted;
@@ -77,7 +75,7 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
         Place depot = Place.depot(handOut.depot());
         long there = holding.at(depot);
         if (there <= 0) {
-            throw new ReelRefused.ReelNotInDepot(handOut.reelId(), handOut.depot(), whereItIs());
+            throw new ReelRefused.ReelNotInDepot(handOut.reelId(), handOut.depot(), holding.whereabouts().inWords(Length::ofMm));
         }
         Move move = new Move(depot, Place.crew(handOut.person()), there);
         return List.of(new HandedOut(
@@ -87,41 +85,18 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
                 new Entry(List.of(move), List.of(), handOut.by(), handOut.occurred())));
     }
 
-    private List<ReelEvent> record(ReelCommand.RecordFact fact) {
-        ReelId reel = fact.reelId();
-        Place from = fact.source();
-        Place to = fact.target();
-        String pays = fact.site() == null ? Charge.WRITTEN_OFF : Charge.site(fact.site());
-        List<Move> moves = from.kind() == PlaceKind.CREW
-                ? holding.fromCustody(new PersonId(from.id()), to, fact.length().mm())
-                : List.of(new Move(from, to, fact.length().mm()));
-        Entry entry = holding.entry(moves, pays, fact.by(), fact.occurred());
+    private List<ReelEvent> record(ReelCommand.RecordFact told) {
+        ReelId reel = told.reelId();
+        Entry entry = holding.fieldEntry(
+                told.source(), told.target(), told.length().mm(), told.site(), told.by(), told.occurred());
         return List.of(
-                switch (from.kind()) {
-                    case CREW -> switch (to.kind()) {
-                        case TREE -> new LengthFitted(reel, fact.fact(), entry);
-                        case BAG -> new LengthScrapped(reel, fact.fact(), entry);
-                        default -> throw notAFact(fact);
-                    };
-                    case TREE -> switch (to.kind()) {
-                        case BAG -> new LengthTakenDown(reel, fact.fact(), entry);
-                        case CREW -> new LengthPutBackIntoUse(reel, fact.fact(), entry);
-                        default -> throw notAFact(fact);
-                    };
-                    case BAG -> {
-                        if (to.kind() != PlaceKind.DISPOSED) {
-                            throw notAFact(fact);
-                        }
-                        yield new LengthDisposed(reel, fact.fact(), entry);
-                    }
-                    default -> throw notAFact(fact);
+                switch (FieldWork.between(told.source(), told.target())) {
+                    case FITTED -> new LengthFitted(reel, told.fact(), entry);
+                    case TAKEN_DOWN -> new LengthTakenDown(reel, told.fact(), entry);
+                    case PUT_BACK_INTO_USE -> new LengthPutBackIntoUse(reel, told.fact(), entry);
+                    case SCRAPPED -> new LengthScrapped(reel, told.fact(), entry);
+                    case DISPOSED -> new LengthDisposed(reel, told.fact(), entry);
                 });
-    }
-
-    /** Not a refusal: no field service can mean such a move, so its feed has to stop and be looked at. */
-    private static IllegalStateException notAFact(ReelCommand.RecordFact fact) {
-        return new IllegalStateException("Fact [%s] moves reel %s from %s to %s, which is no work of the field."
-                .formatted(fact.fact(), fact.reelId(), fact.source(), fact.target()));
     }
 
     private List<ReelEvent> returned(ReelCommand.Return back) {
@@ -148,14 +123,6 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
                 move.target().equals(Place.WRITTEN_OFF)
                         ? new LengthWrittenOff(settle.reelId(), settle.reason(), entry)
                         : new LengthFound(settle.reelId(), settle.reason(), entry));
-    }
-
-    private String whereItIs() {
-        String places = holding.whereabouts().balances().entrySet().stream()
-                .filter(entry -> entry.getValue() > 0 && entry.getKey().kind().inStock())
-                .map(entry -> "at %s with %s".formatted(entry.getKey(), Length.ofMm(entry.getValue())))
-                .collect(Collectors.joining(" and "));
-        return places.isEmpty() ? "nowhere in stock" : places;
     }
 
     /**

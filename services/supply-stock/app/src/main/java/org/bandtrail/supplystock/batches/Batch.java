@@ -1,0 +1,163 @@
+package org.bandtrail.supplystock.batches;
+
+import java.util.List;
+import org.bandtrail.kernel.Pieces;
+import org.bandtrail.kernel.MaterialCode;
+import org.bandtrail.kernel.MaterialKind;
+import org.bandtrail.kernel.BatchId;
+import org.bandtrail.supplystock.holdings.Charge;
+import org.bandtrail.supplystock.holdings.Entry;
+import org.bandtrail.supplystock.holdings.FieldWork;
+import org.bandtrail.supplystock.holdings.Holding;
+import org.bandtrail.supplystock.holdings.Move;
+import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.supplystock.batches.BatchEvent.HandedOut;
+import org.bandtrail.supplystock.batches.BatchEvent.PiecesDisposed;
+import org.bandtrail.supplystock.batches.BatchEvent.PiecesFitted;
+import org.bandtrail.supplystock.batches.BatchEvent.PiecesFound;
+import org.bandtrail.supplystock.batches.BatchEvent.PiecesPutBackIntoUse;
+import org.bandtrail.supplystock.batches.BatchEvent.PiecesScrapped;
+import org.bandtrail.supplystock.batches.BatchEvent.PiecesTakenDown;
+import org.bandtrail.supplystock.batches.BatchEvent.PiecesWrittenOff;
+import org.bandtrail.supplystock.batches.BatchEvent.Received;
+import org.bandtrail.supplystock.batches.BatchEvent.Returned;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The rules of a batch; no other file has any. The field may use a batch before its receipt is in the books: then material
+ * and kind are unknown and nothing was bought yet.
+ *
+ * @param material what is in it, null until received
+ * @param kind always fasteners, null until received
+ * @param holding quantities in pieces, cost, whereabouts
+ */
+public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind, Holding holding) {
+    /** A batch the books have never heard of. */
+    public static final Batch UNKNOWN = new Batch(null, null, Holding.NOTHING);
+
+    /**
+     * What a command makes happen.
+     *
+     * @return the events in order; empty if a fact changes nothing
+     * @throws BatchRefused if a wish cannot be granted
+     */
+    public List<BatchEvent> decide(BatchCommand command) {
+        return switch (command) {
+            case BatchCommand.Receive receive -> receive(receive);
+            case BatchCommand.HandOut handOut -> handOut(handOut);
+            case BatchCommand.RecordFact fact -> record(fact);
+            case BatchCommand.Return back -> returned(back);
+            case BatchCommand.Settle settle -> settle(settle);
+        };
+    }
+
+    private List<BatchEvent> receive(BatchCommand.Receive receive) {
+        if (material != null) {
+            throw new BatchRefused.BatchAlreadyReceived(receive.batchId(), Pieces.of(holding.bought()));
+        }
+        if (!receive.pieces().isPositive()) {
+            throw new BatchRefused.BatchWithoutPieces(receive.batchId(), receive.pieces());
+        }
+        if (receive.kind().onReels()) {
+            throw new BatchRefused.NotCounted(receive.batchId(), receive.kind());
+        }
+        Move receipt = new Move(Place.SUPPLIER, Place.depot(receive.depot()), receive.pieces().count());
+        return List.of(new Received(
+                receive.batchId(),
+                receive.material(),
+                receive.kind(),
+                receive.pieces(),
+                receive.cost(),
+                holding.receiptEntry(receipt, receive.cost().minor(), receive.by(), receive.occurred())));
+    }
+
+    private List<BatchEvent> handOut(BatchCommand.HandOut handOut) {
+        Place depot = Place.depot(handOut.depot());
+        long there = holding.at(depot);
+        long wanted = handOut.pieces().count();
+        if (wanted <= 0) {
+            throw new BatchRefused.NothingWanted(handOut.batchId(), handOut.pieces());
+        }
+        if (there < wanted) {
+            throw new BatchRefused.TooFewInDepot(handOut.batchId(), handOut.depot(), handOut.pieces(), Pieces.of(there));
+        }
+        Move move = new Move(depot, Place.crew(handOut.person()), wanted);
+        return List.of(new HandedOut(
+                handOut.batchId(),
+                handOut.kit(),
+                handOut.person(),
+                new Entry(List.of(move), List.of(), handOut.by(), handOut.occurred())));
+    }
+
+    private List<BatchEvent> record(BatchCommand.RecordFact told) {
+        BatchId batch = told.batchId();
+        Entry entry = holding.fieldEntry(
+                told.source(), told.target(), told.pieces().count(), told.site(), told.by(), told.occurred());
+        return List.of(
+                switch (FieldWork.between(told.source(), told.target())) {
+                    case FITTED -> new PiecesFitted(batch, told.fact(), entry);
+                    case TAKEN_DOWN -> new PiecesTakenDown(batch, told.fact(), entry);
+                    case PUT_BACK_INTO_USE -> new PiecesPutBackIntoUse(batch, told.fact(), entry);
+                    case SCRAPPED -> new PiecesScrapped(batch, told.fact(), entry);
+                    case DISPOSED -> new PiecesDisposed(batch, told.fact(), entry);
+                });
+    }
+
+    private List<BatchEvent> returned(BatchCommand.Return back) {
+        List<Move> moves =
+                holding.backToDepot(back.person(), Place.depot(back.depot()), back.counted().count());
+        if (moves.isEmpty()) {
+            return List.of();
+        }
+        return List.of(new Returned(
+                back.batchId(), back.person(), back.counted(), new Entry(moves, List.of(), back.by(), back.occurred())));
+    }
+
+    private List<BatchEvent> settle(BatchCommand.Settle settle) {
+        Place place = settle.place();
+        if (!holding.disagrees(place)) {
+            throw new BatchRefused.NothingToSettle(settle.batchId(), place, Pieces.of(holding.at(place)));
+        }
+        if (settle.reason().isBlank()) {
+            throw new BatchRefused.ReasonMissing(settle.batchId());
+        }
+        Move move = holding.settling(place);
+        Entry entry = holding.entry(List.of(move), Charge.WRITTEN_OFF, settle.by(), settle.occurred());
+        return List.of(
+                move.target().equals(Place.WRITTEN_OFF)
+                        ? new PiecesWrittenOff(settle.batchId(), settle.reason(), entry)
+                        : new PiecesFound(settle.batchId(), settle.reason(), entry));
+    }
+
+    /**
+     * The batch after an event.
+     *
+     * @throws IllegalStateException if the event cannot have happened to this batch
+     */
+    public Batch evolve(BatchEvent event) {
+        return switch (event) {
+            case Received received -> {
+                if (material != null) {
+                    throw new IllegalStateException("Batch %s was received twice in its own history.".formatted(received.batchId()));
+                }
+                yield new Batch(
+                        received.material(),
+                        received.kind(),
+                        holding.bought(received.pieces().count(), received.cost().minor()).after(received.entry()));
+            }
+            case HandedOut handedOut -> moved(handedOut.entry());
+            case PiecesFitted fitted -> moved(fitted.entry());
+            case PiecesTakenDown takenDown -> moved(takenDown.entry());
+            case PiecesPutBackIntoUse back -> moved(back.entry());
+            case PiecesScrapped scrapped -> moved(scrapped.entry());
+            case PiecesDisposed disposed -> moved(disposed.entry());
+            case Returned returned -> moved(returned.entry());
+            case PiecesWrittenOff writtenOff -> moved(writtenOff.entry());
+            case PiecesFound found -> moved(found.entry());
+        };
+    }
+
+    private Batch moved(Entry entry) {
+        return new Batch(material, kind, holding.after(entry));
+    }
+}

@@ -1,5 +1,6 @@
 package org.bandtrail.supplystock;
 
+import org.bandtrail.eventexchange.EventExchangeWiring;
 import org.bandtrail.eventstore.EventStoreWiring;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
@@ -7,7 +8,7 @@ import org.springframework.context.annotation.Import;
 
 /** Starts supply stock alone against a given PostgreSQL; see {@code supply-stock.properties} for what it needs to know. */
 @SpringBootApplication
-@Import(EventStoreWiring.class)
+@Import({EventStoreWiring.class, EventExchangeWiring.class})
 public class SupplyStockApplication {
 
     /** Command line: any Spring Boot property, for example {@code --spring.datasource.url=jdbc:postgresql://...}. */

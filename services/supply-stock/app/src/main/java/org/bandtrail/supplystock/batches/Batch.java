@@ -78,12 +78,13 @@ public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind
         if (wanted <= 0) {
             throw new BatchRefused.NothingWanted(handOut.batchId(), handOut.pieces());
         }
-        if (there < wanted) {
+        if (there < wanted || material == null) {
             throw new BatchRefused.TooFewInDepot(handOut.batchId(), handOut.depot(), handOut.pieces(), Pieces.of(there));
         }
         Move move = new Move(depot, Place.crew(handOut.person()), wanted);
         return List.of(new HandedOut(
                 handOut.batchId(),
+                material,
                 handOut.kit(),
                 handOut.person(),
                 new Entry(List.of(move), List.of(), handOut.by(), handOut.occurred())));

@@ -1,13 +1,14 @@
 package org.bandtrail.supplystock.batches;
 
+import java.util.List;
 import org.axonframework.commandhandling.CommandHandler;
 import org.axonframework.eventsourcing.EventSourcingHandler;
 import org.axonframework.modelling.command.AggregateCreationPolicy;
 import org.axonframework.modelling.command.AggregateIdentifier;
-import org.axonframework.modelling.command.AggregateLifecycle;
 import org.axonframework.modelling.command.AggregateRoot;
 import org.axonframework.modelling.command.CreationPolicy;
 import org.bandtrail.eventstore.AggregateOf;
+import org.bandtrail.eventstore.Decided;
 import org.jspecify.annotations.Nullable;
 
 /** Axon's view of a batch. It decides nothing; an {@code if} here would be a rule in the wrong place. */
@@ -24,8 +25,8 @@ final class BatchAggregate {
 
     @CommandHandler
     @CreationPolicy(AggregateCreationPolicy.CREATE_IF_MISSING)
-    void handle(BatchCommand command) {
-        batch.decide(command).forEach(AggregateLifecycle::apply);
+    List<BatchEvent> handle(BatchCommand command) {
+        return Decided.applied(batch.decide(command));
     }
 
     @EventSourcingHandler

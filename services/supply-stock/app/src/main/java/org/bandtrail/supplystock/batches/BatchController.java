@@ -13,7 +13,7 @@ import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
-import org.bandtrail.kernel.PersonId;
+import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.kernel.BatchId;
 import org.bandtrail.supplystock.items.Items;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +22,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
-import org.springframework.web.bind.annotation.RequestHeader;
+
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.server.ResponseStatusException;
@@ -47,7 +47,7 @@ final class BatchController {
 
     @PostMapping("/batches")
     @Operation(summary = "Receive a batch into a depot at its actual cost")
-    Received receive(@RequestBody Receive request, @RequestHeader("Bandtrail-Person") PersonId by) {
+    Received receive(@RequestBody Receive request, ActingPerson by) {
         return work.once(request.commandId(), request, Received.class, () -> {
             commands.send(new BatchCommand.Receive(
                     request.batchId(),
@@ -56,7 +56,7 @@ final class BatchController {
                     request.pieces(),
                     request.cost(),
                     request.depotId(),
-                    by,
+                    by.id(),
                     new Occurred(request.happenedAt(), clock.instant())));
             return new Received(request.batchId(), request.pieces().count());
         });

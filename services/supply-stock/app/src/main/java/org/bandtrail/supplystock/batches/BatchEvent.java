@@ -28,7 +28,8 @@ public sealed interface BatchEvent {
     /** Some pieces were given to a person as part of a kit. */
     @StoredAs("batch.handed-out")
     @Revision("1")
-    record HandedOut(BatchId batchId, KitId kit, PersonId person, Entry entry) implements BatchEvent {}
+    record HandedOut(BatchId batchId, MaterialCode material, KitId kit, PersonId person, Entry entry)
+            implements BatchEvent {}
 
     /** Pieces were fitted to a tree. */
     @StoredAs("batch.pieces-fitted")

@@ -1,13 +1,14 @@
 package org.bandtrail.supplystock.items;
 
+import java.util.List;
 import org.axonframework.commandhandling.CommandHandler;
 import org.axonframework.eventsourcing.EventSourcingHandler;
 import org.axonframework.modelling.command.AggregateCreationPolicy;
 import org.axonframework.modelling.command.AggregateIdentifier;
-import org.axonframework.modelling.command.AggregateLifecycle;
 import org.axonframework.modelling.command.AggregateRoot;
 import org.axonframework.modelling.command.CreationPolicy;
 import org.bandtrail.eventstore.AggregateOf;
+import org.bandtrail.eventstore.Decided;
 import org.jspecify.annotations.Nullable;
 
 /** Axon's view of an item. */
@@ -23,8 +24,8 @@ final class ItemAggregate {
 
     @CommandHandler
     @CreationPolicy(AggregateCreationPolicy.CREATE_IF_MISSING)
-    void handle(ItemCommand command) {
-        item.decide(command).forEach(AggregateLifecycle::apply);
+    List<ItemEvent> handle(ItemCommand command) {
+        return Decided.applied(item.decide(command));
     }
 
     @EventSourcingHandler

@@ -12,7 +12,7 @@ import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
-import org.bandtrail.kernel.PersonId;
+import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.kernel.Pieces;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -20,7 +20,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestBody;
-import org.springframework.web.bind.annotation.RequestHeader;
+
 import org.springframework.web.bind.annotation.RestController;
 
 /** Items over HTTP. */
@@ -41,10 +41,10 @@ final class ItemController {
 
     @PostMapping("/items")
     @Operation(summary = "Register an item with its measures and usual cost")
-    Known register(@RequestBody Register request, @RequestHeader("Bandtrail-Person") PersonId by) {
+    Known register(@RequestBody Register request, ActingPerson by) {
         return work.once(request.commandId(), request, Known.class, () -> {
             commands.send(new ItemCommand.Register(
-                    request.materialCode(), request.description(), by, Occurred.at(clock.instant())));
+                    request.materialCode(), request.description(), by.id(), Occurred.at(clock.instant())));
             return new Known(request.materialCode());
         });
     }
@@ -54,13 +54,13 @@ final class ItemController {
     Known supply(
             @PathVariable MaterialCode material,
             @RequestBody SetSupply request,
-            @RequestHeader("Bandtrail-Person") PersonId by) {
+            ActingPerson by) {
         return work.once(request.commandId(), List.of(material.value(), request), Known.class, () -> {
             commands.send(new ItemCommand.SetSupply(
                     material,
                     new Supply(request.leadTimeDays(), request.leadTimeSdDays(), request.serviceLevelPermille()),
                     request.reason(),
-                    by,
+                    by.id(),
                     Occurred.at(clock.instant())));
             return new Known(material);
         });

@@ -74,12 +74,14 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
     private List<ReelEvent> handOut(ReelCommand.HandOut handOut) {
         Place depot = Place.depot(handOut.depot());
         long there = holding.at(depot);
-        if (there <= 0) {
+        if (there <= 0 || material == null || kind == null) {
             throw new ReelRefused.ReelNotInDepot(handOut.reelId(), handOut.depot(), holding.whereabouts().inWords(Length::ofMm));
         }
         Move move = new Move(depot, Place.crew(handOut.person()), there);
         return List.of(new HandedOut(
                 handOut.reelId(),
+                material,
+                kind,
                 handOut.kit(),
                 handOut.person(),
                 new Entry(List.of(move), List.of(), handOut.by(), handOut.occurred())));

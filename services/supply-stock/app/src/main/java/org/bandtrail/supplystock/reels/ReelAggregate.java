@@ -1,13 +1,14 @@
 package org.bandtrail.supplystock.reels;
 
+import java.util.List;
 import org.axonframework.commandhandling.CommandHandler;
 import org.axonframework.eventsourcing.EventSourcingHandler;
 import org.axonframework.modelling.command.AggregateCreationPolicy;
 import org.axonframework.modelling.command.AggregateIdentifier;
-import org.axonframework.modelling.command.AggregateLifecycle;
 import org.axonframework.modelling.command.AggregateRoot;
 import org.axonframework.modelling.command.CreationPolicy;
 import org.bandtrail.eventstore.AggregateOf;
+import org.bandtrail.eventstore.Decided;
 import org.jspecify.annotations.Nullable;
 
 /** Axon's view of a reel. It decides nothing; an {@code if} here would be a rule in the wrong place. */
@@ -24,8 +25,8 @@ final class ReelAggregate {
 
     @CommandHandler
     @CreationPolicy(AggregateCreationPolicy.CREATE_IF_MISSING)
-    void handle(ReelCommand command) {
-        reel.decide(command).forEach(AggregateLifecycle::apply);
+    List<ReelEvent> handle(ReelCommand command) {
+        return Decided.applied(reel.decide(command));
     }
 
     @EventSourcingHandler

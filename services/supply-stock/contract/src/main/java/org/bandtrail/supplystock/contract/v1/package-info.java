@@ -1,0 +1,17 @@
+/**
+ * What supply-stock tells the other services, version 1. Everything here is a promise: a change is a new optional
+ * component with a new sample, anything else becomes version 2 beside this one. The samples under {@code samples/} are
+ * the words of the promise; a reader tests its translation against each of them.
+ *
+ * <table>
+ * <caption>Events</caption>
+ * <tr><th>event</th><th>versions</th><th>subject</th><th>readers</th></tr>
+ * <tr><td>{@code supply-stock.reel-received}</td><td>v1</td><td>{@code reel/<reelId>}</td>
+ * <td>site-installs (a reel a crew may name)</td></tr>
+ * <tr><td>{@code supply-stock.kit-handed-out}</td><td>v1</td><td>{@code kit/<kitId>}</td><td>none yet</td></tr>
+ * </table>
+ */
+@NullMarked
+package org.bandtrail.supplystock.contract.v1;
+
+import org.jspecify.annotations.NullMarked;

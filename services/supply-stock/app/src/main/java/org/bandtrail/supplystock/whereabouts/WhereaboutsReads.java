@@ -1,0 +1,93 @@
+package org.bandtrail.supplystock.whereabouts;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.bandtrail.supplystock.whereabouts.Trail.Stretch;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** Sums over the balances. */
+@Repository
+class WhereaboutsReads {
+    private static final String SUMS = """
+            sum(received), sum(in_depot), sum(with_crew), sum(on_tree), sum(in_bag), sum(disposed), sum(missing),
+            sum(written_off)""";
+
+    private final JdbcClient jdbc;
+
+    WhereaboutsReads(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Trail trail() {
+        Map<String, Stretch> stretches = new HashMap<>();
+        jdbc.sql("""
+                        SELECT coalesce(kind, 'UNKNOWN') AS station, %1$s FROM reel_balance GROUP BY 1
+                        UNION ALL
+                        SELECT 'FASTENER', %1$s FROM batch_balance HAVING count(*) > 0""".formatted(SUMS))
+                .query((row, number) -> stretches.put(
+                        row.getString(1),
+                        new Stretch(
+                                row.getLong(2),
+                                row.getLong(3),
+                                row.getLong(4),
+                                row.getLong(5),
+                                row.getLong(6),
+                                row.getLong(7),
+                                row.getLong(8),
+                                row.getLong(9))))
+                .list();
+        return new Trail(
+                stretches.getOrDefault("TAPE", Stretch.NOTHING),
+                stretches.getOrDefault("MESH", Stretch.NOTHING),
+                stretches.getOrDefault("FASTENER", Stretch.NOTHING),
+                stretches.getOrDefault("UNKNOWN", Stretch.NOTHING));
+    }
+
+    /** One page of places with something at them. */
+    List<AtPlace> byPlace(@Nullable String after, int limit) {
+        return jdbc.sql("""
+                        SELECT place, coalesce(sum(tape), 0), coalesce(sum(mesh), 0), coalesce(sum(pieces), 0)
+                        FROM (SELECT p.place_kind || ':' || p.place_id AS place,
+                                     CASE WHEN b.kind = 'MESH' THEN 0 ELSE p.quantity END AS tape,
+                                     CASE WHEN b.kind = 'MESH' THEN p.quantity ELSE 0 END AS mesh, 0 AS pieces
+                              FROM reel_place p JOIN reel_balance b ON b.id = p.id
+                              WHERE p.quantity <> 0 AND p.place_kind <> 'supplier'
+                              UNION ALL
+                              SELECT place_kind || ':' || place_id, 0, 0, quantity FROM batch_place
+                              WHERE quantity <> 0 AND place_kind <> 'supplier') AS everything
+                        WHERE :after::varchar IS NULL OR place > :after
+                        GROUP BY place ORDER BY place LIMIT :limit""")
+                .param("after", after)
+                .param("limit", limit)
+                .query((row, number) -> new AtPlace(row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4)))
+                .list();
+    }
+
+    /** What hangs on trees now, by site. */
+    List<AtSite> bySite() {
+        return jdbc.sql("""
+                        SELECT t.site_id, count(DISTINCT e.tree_id), sum(e.tape), sum(e.mesh), sum(e.pieces)
+                        FROM tree_site t
+                        JOIN (SELECT p.place_id AS tree_id,
+                                     CASE WHEN b.kind = 'MESH' THEN 0 ELSE p.quantity END AS tape,
+                                     CASE WHEN b.kind = 'MESH' THEN p.quantity ELSE 0 END AS mesh, 0 AS pieces
+                              FROM reel_place p JOIN reel_balance b ON b.id = p.id
+                              WHERE p.place_kind = 'tree' AND p.quantity <> 0
+                              UNION ALL
+                              SELECT place_id, 0, 0, quantity FROM batch_place
+                              WHERE place_kind = 'tree' AND quantity <> 0) e ON e.tree_id = t.tree_id
+                        GROUP BY t.site_id ORDER BY t.site_id""")
+                .query((row, number) -> new AtSite(
+                        row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)))
+                .list();
+    }
+
+    /** @param place text form of a place */
+    record AtPlace(String place, long tapeMm, long meshMm, long pieces) {}
+
+    /** @param trees trees with something on them */
+    record AtSite(String siteId, long trees, long tapeMm, long meshMm, long pieces) {}
+}

@@ -21,7 +21,14 @@ final class BandUp {
     private LocalDate tapeSince;
     private double stuck;
 
-    BandUp(String bandId, Stand.Tree tree, LocalDate fittedOn, int lifeDays, long tapeMm, Kit.CutPiece mesh, String kind) {
+    BandUp(
+            String bandId,
+            Stand.Tree tree,
+            LocalDate fittedOn,
+            int lifeDays,
+            long tapeMm,
+            Kit.CutPiece mesh,
+            String kind) {
         this.bandId = bandId;
         this.tree = tree;
         this.fittedOn = fittedOn;

@@ -1,8 +1,11 @@
 package org.bandtrail.local.season;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Rows that are sent together: one kind, one day, one crew (or the depots).
@@ -15,12 +18,19 @@ record Chunk(LocalDate day, Kind kind, String crewId, List<Row> rows) {
     static final Comparator<Chunk> IN_TIME =
             Comparator.comparing(Chunk::day).thenComparing(Chunk::kind).thenComparing(Chunk::crewId);
 
+    /** When the facts reach the books: in the evening, after the last of them has happened. */
+    Instant arrival() {
+        return day.atTime(21, 0).toInstant(ZoneOffset.UTC);
+    }
+
     /** For the progress display, such as {@code 14 May: visits}. */
     String words() {
-        return "%d %s: %s"
+        String month = day.getMonth().name();
+        return "%d %s%s: %s"
                 .formatted(
                         day.getDayOfMonth(),
-                        day.getMonth().name().charAt(0) + day.getMonth().name().substring(1, 3).toLowerCase(java.util.Locale.ROOT),
+                        month.charAt(0),
+                        month.substring(1, 3).toLowerCase(Locale.ROOT),
                         kind.words());
     }
 }

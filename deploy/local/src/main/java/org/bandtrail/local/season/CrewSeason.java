@@ -61,7 +61,8 @@ final class CrewSeason {
 
     private Kit morning(LocalDate date) {
         if (kit == null) {
-            kit = kits.open(crew.people().get(SeasonWriter.week(date) % crew.people().size()), date);
+            kit = kits.open(
+                    crew.people().get(SeasonWriter.week(date) % crew.people().size()), date);
         } else {
             kits.topUp(kit, date);
         }
@@ -99,8 +100,14 @@ final class CrewSeason {
         boolean reuse = !band.guardOpen && day.date.getDayOfWeek() != DayOfWeek.FRIDAY && dice.chance(450);
         book.bagsFilled.add(day.bagId());
         book.teardowns.add(
-                book.next("T", 4), band.bandId, today.holder, day.bagId(), reuse ? "reuse" : "bag", "bag",
-                day.after(dice.between(4, 8)), day.sentAt());
+                book.next("T", 4),
+                band.bandId,
+                today.holder,
+                day.bagId(),
+                reuse ? "reuse" : "bag",
+                "bag",
+                day.after(dice.between(4, 8)),
+                day.sentAt());
         if (reuse) {
             today.layAside(band.mesh, band.meshMaterial);
         }

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Loads the demo season through the services' front doors, in the order in which depots and crews would have sent it.
@@ -43,19 +45,30 @@ public final class DemoSeason {
      * @throws SeasonStopped naming file, row and what the service said; what was loaded stays loaded
      */
     public String load(Progress progress) {
+        return load(progress, moment -> {});
+    }
+
+    /**
+     * As {@link #load(Progress)}, and says before each day's facts what time it is then, for a house whose clock
+     * follows the season.
+     *
+     * @param itIs told the moment at which the next facts reach the books
+     */
+    public String load(Progress progress, Consumer<Instant> itIs) {
         try {
             doors.all().forEach(door -> door.get("/actuator/health", LEAD, "before loading"));
-            return loadFiles(progress);
+            return loadFiles(progress, itIs);
         } catch (IOException unreadable) {
             throw new SeasonStopped("A file of the season cannot be read: " + unreadable, unreadable);
         }
     }
 
-    private String loadFiles(Progress progress) throws IOException {
+    private String loadFiles(Progress progress, Consumer<Instant> itIs) throws IOException {
         Path season = demoData.resolve("season");
         List<Chunk> chunks = Timeline.read(season);
         int total = chunks.stream().mapToInt(chunk -> chunk.rows().size()).sum();
         PlaceSender place = new PlaceSender(demoData, doors, LEAD);
+        itIs.accept(DepotBodies.SET_UP);
         progress.at("items, depots, crews, sites", 0, total);
         place.sendPlace();
         progress.at("trees", 0, total);
@@ -64,6 +77,7 @@ public final class DemoSeason {
         for (Chunk chunk : chunks) {
             progress.at(chunk.words(), done, total);
             waitFor(chunk.kind());
+            itIs.accept(chunk.arrival());
             send(chunk, field);
             done += chunk.rows().size();
         }

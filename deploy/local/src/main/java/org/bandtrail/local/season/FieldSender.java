@@ -56,7 +56,8 @@ final class FieldSender {
         }
         JsonNode answer = doors.siteInstalls().post("/bands/check", band, row.text("personId"), slip.place());
         if (answer.path("questions").isEmpty()) {
-            throw new SeasonStopped("%s: [%s] typed for [%s] was not asked about.".formatted(slip.place(), typed, slip.text("meant")));
+            throw new SeasonStopped(
+                    "%s: [%s] typed for [%s] was not asked about.".formatted(slip.place(), typed, slip.text("meant")));
         }
     }
 
@@ -88,6 +89,9 @@ final class FieldSender {
 
     private static String place(List<Row> rows) {
         return "%s rows %d to %d"
-                .formatted(rows.getFirst().file(), rows.getFirst().line(), rows.getLast().line());
+                .formatted(
+                        rows.getFirst().file(),
+                        rows.getFirst().line(),
+                        rows.getLast().line());
     }
 }

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The HTTP door of one service, for somebody who holds the key; see the services' OpenAPI pages for what it answers. */
+/** The HTTP door of one service, for somebody who holds the key; its OpenAPI page says what it answers. */
 final class FrontDoor {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -71,7 +71,8 @@ final class FrontDoor {
     }
 
     /** Reads a page, or null if there is none (404). */
-    @Nullable JsonNode find(String path, String person, String origin) {
+    @Nullable
+    JsonNode find(String path, String person, String origin) {
         HttpResponse<String> answer = answer(request(path, person).GET().build(), origin);
         return answer.statusCode() == 404 ? null : accepted(answer, path, origin);
     }
@@ -79,11 +80,14 @@ final class FrontDoor {
     /** The highest position this service has published, from the header of its feed. */
     long feedHead(String person) {
         String path = "/feed?after=" + feedHead + "&limit=1";
-        HttpResponse<String> answer = answer(request(path, person).setHeader("Accept", "*/*").GET().build(), path);
+        HttpResponse<String> answer =
+                answer(request(path, person).setHeader("Accept", "*/*").GET().build(), path);
         if (answer.statusCode() != 200) {
             throw new SeasonStopped("%s refused %s with %d.".formatted(service, path, answer.statusCode()));
         }
-        feedHead = Math.max(feedHead, answer.headers().firstValueAsLong("Bandtrail-Feed-Head").orElse(0));
+        feedHead = Math.max(
+                feedHead,
+                answer.headers().firstValueAsLong("Bandtrail-Feed-Head").orElse(0));
         return feedHead;
     }
 

@@ -40,7 +40,10 @@ final class Hearing {
             if (feed.path("feed").asString("").equals(publisher.service())) {
                 if (feed.path("state").asString("").equals("stopped")) {
                     throw new SeasonStopped("%s cannot read %s any further: %s"
-                            .formatted(reader.service(), publisher.service(), feed.path("why").asString("")));
+                            .formatted(
+                                    reader.service(),
+                                    publisher.service(),
+                                    feed.path("why").asString("")));
                 }
                 return feed.path("position").asLong();
             }

@@ -33,9 +33,7 @@ enum Inventory {
 
     /** The inventory a site's trees are listed in. */
     static Inventory of(String siteId) {
-        return DIAMETER_CM.lists(siteId)
-                ? DIAMETER_CM
-                : GIRTH_INCHES.lists(siteId) ? GIRTH_INCHES : GIRTH_FEET_INCHES;
+        return DIAMETER_CM.lists(siteId) ? DIAMETER_CM : GIRTH_INCHES.lists(siteId) ? GIRTH_INCHES : GIRTH_FEET_INCHES;
     }
 
     private boolean lists(String siteId) {

@@ -24,7 +24,8 @@ final class Kit {
     final Map<String, Long> pins = new LinkedHashMap<>();
 
     /** A reel nobody wrote a handout for, or null. */
-    @Nullable String unwritten;
+    @Nullable
+    String unwritten;
 
     Kit(String holder) {
         this.holder = holder;
@@ -45,7 +46,8 @@ final class Kit {
     }
 
     /** The reel to cut this length from, an unwritten one first, then in the order of the handout. */
-    @Nullable Held reelFor(String material, long mm) {
+    @Nullable
+    Held reelFor(String material, long mm) {
         Held extra = unwritten == null ? null : reels.get(unwritten);
         if (extra != null && extra.material.equals(material) && extra.woundMm() >= mm) {
             return extra;
@@ -66,7 +68,8 @@ final class Kit {
     }
 
     /** A laid-aside mesh piece that goes round with at most 250 mm to spare, already taken; or null. */
-    @Nullable CutPiece usedMesh(long shortestMm) {
+    @Nullable
+    CutPiece usedMesh(long shortestMm) {
         for (Held held : reels.values()) {
             long piece = held.takePiece(shortestMm, shortestMm + 250);
             if (piece > 0) {
@@ -78,7 +81,8 @@ final class Kit {
 
     /** Lays mesh from a tree aside for use again. */
     void layAside(CutPiece mesh, String material) {
-        reels.computeIfAbsent(mesh.reelId(), reel -> new Held(reel, material, 0)).layAside(mesh.mm());
+        reels.computeIfAbsent(mesh.reelId(), reel -> new Held(reel, material, 0))
+                .layAside(mesh.mm());
     }
 
     /** The batch to take pieces from; they are taken. */

@@ -87,7 +87,8 @@ final class KitBook {
         for (var handout : kit.handouts.entrySet()) {
             List<String> lines = new ArrayList<>(handout.getValue());
             if (first) {
-                left.removeAll(kit.handouts.values().stream().flatMap(List::stream).toList());
+                left.removeAll(
+                        kit.handouts.values().stream().flatMap(List::stream).toList());
                 lines.addAll(left);
             }
             StringBuilder measured = new StringBuilder();
@@ -95,7 +96,10 @@ final class KitBook {
                 Held held = kit.reels.get(reel);
                 boolean lost = losesReel && held != null && held.material.equals(Kit.TAPE) && held.woundMm() > 8_000;
                 losesReel &= !lost;
-                measured.append(measured.isEmpty() ? "" : " ").append(reel).append('=').append(back(held, lost));
+                measured.append(measured.isEmpty() ? "" : " ")
+                        .append(reel)
+                        .append('=')
+                        .append(back(held, lost));
             }
             book.returns.add(
                     handout.getKey(),

@@ -33,8 +33,7 @@ record Place(List<Depot> depots, List<Crew> crews, List<Site> sites, Map<String,
                 .map(row -> new Depot(row.text("depotId"), row.text("keeper")))
                 .toList();
         List<Crew> crews = CsvRows.read(folder.resolve("crews.csv")).stream()
-                .map(row -> new Crew(
-                        row.text("crewId"), row.text("depotId"), row.words("people"), row.text("lengths")))
+                .map(row -> new Crew(row.text("crewId"), row.text("depotId"), row.words("people"), row.text("lengths")))
                 .toList();
         List<Site> sites = CsvRows.read(folder.resolve("sites.csv")).stream()
                 .map(row -> new Site(row.text("siteId"), row.text("crewId"), (int) row.number("trees")))
@@ -50,6 +49,7 @@ record Place(List<Depot> depots, List<Crew> crews, List<Site> sites, Map<String,
 
     /** How many crews draw on a depot. */
     int crewsOf(String depotId) {
-        return (int) crews.stream().filter(crew -> crew.depotId().equals(depotId)).count();
+        return (int)
+                crews.stream().filter(crew -> crew.depotId().equals(depotId)).count();
     }
 }

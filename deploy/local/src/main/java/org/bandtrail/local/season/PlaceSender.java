@@ -70,7 +70,8 @@ final class PlaceSender {
             throw new SeasonStopped(file + ": the preview found no problem, though the file has some on purpose.");
         }
         if (preview.path("ready").asLong() > 0) {
-            ObjectNode store = Body.command("inventory", file, DepotBodies.SET_UP).put("onlyReady", true);
+            ObjectNode store =
+                    Body.command("inventory", file, DepotBodies.SET_UP).put("onlyReady", true);
             String path = "/tree-imports/" + preview.path("importId").asString("") + "/store";
             doors.siteInstalls().post(path, store, lead, file);
         }

@@ -47,7 +47,8 @@ final class SeasonBook {
     }
 
     private static String spelt(String prefix, int digits, int number) {
-        return prefix + "-" + "0".repeat(Math.max(0, digits - Integer.toString(number).length())) + number;
+        return prefix + "-"
+                + "0".repeat(Math.max(0, digits - Integer.toString(number).length())) + number;
     }
 
     /** Writes all files into a folder. */

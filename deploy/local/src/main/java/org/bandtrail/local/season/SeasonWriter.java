@@ -58,8 +58,9 @@ public final class SeasonWriter {
             depots.put(depot.depotId(), new StockRoom(depot, place, dice, book));
         }
         for (Place.Crew crew : place.crews()) {
-            List<Stand.Tree> own =
-                    trees.stream().filter(tree -> tree.crewId().equals(crew.crewId())).toList();
+            List<Stand.Tree> own = trees.stream()
+                    .filter(tree -> tree.crewId().equals(crew.crewId()))
+                    .toList();
             crews.add(new CrewSeason(crew, own, depot(crew.depotId()), dice, book));
         }
         for (LocalDate day = FIRST_DAY; !day.isAfter(LAST_DAY); day = day.plusDays(1)) {
@@ -88,7 +89,9 @@ public final class SeasonWriter {
     private void work(Place place, LocalDate day) {
         int week = week(day);
         if (day.getDayOfWeek() == DayOfWeek.MONDAY && week % 2 == 1) {
-            depots.values().forEach(depot -> depot.restock("LOT-26" + (char) ('A' + week / 2), day.minusDays(3) + "T14:30:00Z"));
+            depots.values()
+                    .forEach(depot ->
+                            depot.restock("LOT-26" + (char) ('A' + week / 2), day.minusDays(3) + "T14:30:00Z"));
         }
         boolean workday = day.getDayOfWeek().getValue() <= 5 && !HOLIDAYS.contains(day);
         if (workday) {
@@ -117,7 +120,11 @@ public final class SeasonWriter {
     private void disposeOf(Place place, int week, LocalDate day) {
         for (Disposal disposal : Disposal.of(place, book, week)) {
             book.loads.add(
-                    book.next("LOAD", 3), disposal.bagIds(), "works truck " + disposal.truck(), disposal.by(), day + "T18:30:00Z");
+                    book.next("LOAD", 3),
+                    disposal.bagIds(),
+                    "works truck " + disposal.truck(),
+                    disposal.by(),
+                    day + "T18:30:00Z");
         }
     }
 }

@@ -36,8 +36,14 @@ final class StockRoom {
             String material = depot.depotId().equals("D-3") ? "TACK-16" : "PIN-11";
             pins.put(batch, (long) PINS_BOUGHT);
             book.batches.add(
-                    batch, material, depot.depotId(), PINS_BOUGHT, 6375 - dice.between(0, 9) * 17, "USD",
-                    depot.keeper(), arriveAt);
+                    batch,
+                    material,
+                    depot.depotId(),
+                    PINS_BOUGHT,
+                    6375 - dice.between(0, 9) * 17,
+                    "USD",
+                    depot.keeper(),
+                    arriveAt);
         }
     }
 
@@ -50,8 +56,7 @@ final class StockRoom {
         for (long i = onShelf; i < level; i++) {
             String reel = book.next("R", 4);
             shelf.put(reel, new Held(reel, material, full));
-            book.reels.add(
-                    reel, material, depot.depotId(), full + " mm", cost, "USD", lot, depot.keeper(), arriveAt);
+            book.reels.add(reel, material, depot.depotId(), full + " mm", cost, "USD", lot, depot.keeper(), arriveAt);
         }
     }
 
@@ -86,7 +91,8 @@ final class StockRoom {
     }
 
     /** The part tape reel that lies loosest on the shelf, between these lengths, or null. */
-    @Nullable Held takeUnwritten(long shortestMm, long longestMm) {
+    @Nullable
+    Held takeUnwritten(long shortestMm, long longestMm) {
         Held found = shelf.values().stream()
                 .filter(held -> held.material.equals("TAPE-127"))
                 .filter(held -> held.woundMm() >= shortestMm && held.woundMm() <= longestMm)

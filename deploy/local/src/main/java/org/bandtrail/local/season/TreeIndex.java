@@ -20,7 +20,9 @@ final class TreeIndex {
         String after = "";
         do {
             JsonNode page = siteInstalls.get(
-                    "/trees?site=" + siteId + "&limit=200" + (after.isEmpty() ? "" : "&after=" + after), person, siteId);
+                    "/trees?site=" + siteId + "&limit=200" + (after.isEmpty() ? "" : "&after=" + after),
+                    person,
+                    siteId);
             for (JsonNode tree : page.path("rows")) {
                 treeIds.put(
                         siteId + " " + tree.path("tag").asString(""),

@@ -30,8 +30,22 @@ final class Visiting {
         if (unread <= 26) {
             String answer = unread == 1 ? "band-missing" : unread <= 12 ? "not-found" : "not-read";
             band.gone = unread == 1;
-            book.visits(at).add(visitId, band.bandId, crew.crewId(), other(kit), answer, "", "", "", "", "", "", "", at,
-                    day.sentAt());
+            book.visits(at)
+                    .add(
+                            visitId,
+                            band.bandId,
+                            crew.crewId(),
+                            other(kit),
+                            answer,
+                            "",
+                            "",
+                            "",
+                            "",
+                            "",
+                            "",
+                            "",
+                            at,
+                            day.sentAt());
             return;
         }
         long days = Math.max(1, ChronoUnit.DAYS.between(band.lastVisit, day.date));
@@ -43,8 +57,22 @@ final class Visiting {
         boolean tape = covered && kit.longest(Kit.TAPE) >= LONGEST_STRIP_MM;
         boolean mesh = band.guardOpen && !day.is(Mistakes.GUARD, Mistakes.GUARD_CREW) && !guard.equals("touching");
         String person = tape || mesh ? kit.holder : other(kit);
-        book.visits(at).add(visitId, band.bandId, crew.crewId(), person, "read", saturation, counts[0], counts[1],
-                counts[2], counts[3], counts[4], guard, at, day.sentAt());
+        book.visits(at)
+                .add(
+                        visitId,
+                        band.bandId,
+                        crew.crewId(),
+                        person,
+                        "read",
+                        saturation,
+                        counts[0],
+                        counts[1],
+                        counts[2],
+                        counts[3],
+                        counts[4],
+                        guard,
+                        at,
+                        day.sentAt());
         if (dice.chance(1)) {
             book.visits(at).repeatLast();
         }
@@ -58,7 +86,9 @@ final class Visiting {
 
     /** A round is shared: who does not carry the kit reads every second band. */
     private String other(Kit kit) {
-        return dice.chance(500) ? kit.holder : crew.people().get(dice.between(0, crew.people().size() - 1));
+        return dice.chance(500)
+                ? kit.holder
+                : crew.people().get(dice.between(0, crew.people().size() - 1));
     }
 
     private int[] catches(BandUp band, WorkDay day, long days) {

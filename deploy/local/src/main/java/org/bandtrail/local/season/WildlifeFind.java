@@ -10,8 +10,8 @@ final class WildlifeFind {
                 book.last("V", 5),
                 "small woodpecker",
                 "yes",
-                "Not pulled off. Sticky areas covered with paper, band cut on both sides, piece left on the bird; dark, "
-                        + "lidded, ventilated box, no food or water; rehabilitator called at once; supervisor told; "
+                "Not pulled off. Sticky areas covered with paper, band cut on both sides, piece left on the bird; "
+                        + "dark, lidded, ventilated box, no food or water; rehabilitator called at once; supervisor told; "
                         + "band taken down the same day.",
                 "licensed wildlife rehabilitator");
     }

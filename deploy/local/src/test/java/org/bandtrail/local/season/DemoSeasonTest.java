@@ -38,7 +38,8 @@ class DemoSeasonTest {
     private static List<JsonNode> records(List<Sent> sent, String path) {
         return sent.stream()
                 .filter(request -> request.path().equals(path))
-                .flatMap(request -> StreamSupport.stream(request.body().path("records").spliterator(), false))
+                .flatMap(request ->
+                        StreamSupport.stream(request.body().path("records").spliterator(), false))
                 .toList();
     }
 
@@ -61,7 +62,9 @@ class DemoSeasonTest {
         assertThat(records(services.sent, "/bands/sync"))
                 .hasSameSizeAs(CsvRows.read(DEMO_DATA.resolve("season/fits.csv")));
         assertThat(records(services.sent, "/visits/sync")).hasSizeGreaterThan(6000);
-        assertThat(services.sent).filteredOn(sent -> sent.path().equals("/reels")).hasSizeGreaterThan(80);
+        assertThat(services.sent)
+                .filteredOn(sent -> sent.path().equals("/reels"))
+                .hasSizeGreaterThan(80);
         assertThat(percents).startsWith(0).endsWith(100).isSorted();
     }
 
@@ -113,8 +116,9 @@ class DemoSeasonTest {
                 .filter(sent -> sent.body().toString().contains("2026-06-12T"))
                 .findFirst()
                 .orElseThrow());
-        assertThat(silent).isNotEmpty().allSatisfy(sent -> assertThat(services.sent.indexOf(sent))
-                .isGreaterThan(back));
+        assertThat(silent)
+                .isNotEmpty()
+                .allSatisfy(sent -> assertThat(services.sent.indexOf(sent)).isGreaterThan(back));
     }
 
     @Test
@@ -138,6 +142,7 @@ class DemoSeasonTest {
     }
 
     private FrontDoor door() {
-        return Doors.at(services.uri(), services.uri(), services.uri(), services.uri(), "key").supplyStock();
+        return Doors.at(services.uri(), services.uri(), services.uri(), services.uri(), "key")
+                .supplyStock();
     }
 }

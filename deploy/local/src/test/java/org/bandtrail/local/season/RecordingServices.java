@@ -70,11 +70,12 @@ final class RecordingServices implements AutoCloseable {
 
     private String answerTo(URI uri) throws IOException {
         return switch (uri.getPath()) {
-            case "/feeds" -> "{\"rows\":[%s,%s,%s]}"
-                    .formatted(read("supply-stock"), read("site-installs"), read("inspections"));
+            case "/feeds" ->
+                "{\"rows\":[%s,%s,%s]}".formatted(read("supply-stock"), read("site-installs"), read("inspections"));
             case "/feed" -> "[]";
-            case "/audit" -> "{\"laws\":[{\"name\":\"length\",\"statement\":\"in = out\",\"left\":1,\"right\":2,"
-                    + "\"difference\":" + lawDifference + "}],\"findings\":[{}]}";
+            case "/audit" ->
+                "{\"laws\":[{\"name\":\"length\",\"statement\":\"in = out\",\"left\":1,\"right\":2," + "\"difference\":"
+                        + lawDifference + "}],\"findings\":[{}]}";
             case "/tree-imports/preview" -> "{\"importId\":\"I-1\",\"ready\":3,\"problems\":[{\"row\":2}]}";
             case "/bands/check" -> "{\"questions\":[{\"field\":\"girth\"}]}";
             case "/trees" -> uri.getQuery() == null ? "{}" : trees(uri.getQuery());

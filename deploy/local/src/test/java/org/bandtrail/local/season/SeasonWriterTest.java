@@ -53,7 +53,10 @@ class SeasonWriterTest {
         for (String file : List.of("fits.csv", "replacements.csv")) {
             for (Row row : CsvRows.read(SEASON.resolve(file))) {
                 if (row.has("tapeReel")) {
-                    left.merge(row.text("tapeReel"), -Length.parse(row.text("tapeLength")).mm(), Long::sum);
+                    left.merge(
+                            row.text("tapeReel"),
+                            -Length.parse(row.text("tapeLength")).mm(),
+                            Long::sum);
                 }
             }
         }
@@ -71,8 +74,10 @@ class SeasonWriterTest {
         assertThat(fitted).hasSizeBetween(550, 700).containsAll(down);
         assertThat(fitted.size() - down.size()).isBetween(20, 60);
         try (Stream<Path> files = Files.list(SEASON)) {
-            for (Path file : files.filter(path -> path.toString().contains("visits-")).toList()) {
-                assertThat(CsvRows.read(file)).allSatisfy(row -> assertThat(fitted).contains(row.text("bandId")));
+            for (Path file :
+                    files.filter(path -> path.toString().contains("visits-")).toList()) {
+                assertThat(CsvRows.read(file))
+                        .allSatisfy(row -> assertThat(fitted).contains(row.text("bandId")));
             }
         }
     }
@@ -83,6 +88,7 @@ class SeasonWriterTest {
         assertThat(Files.readString(SEASON.resolve("fits.csv"))).contains(Mistakes.SILENT_SENT_AT);
         assertThat(Files.readString(SEASON.resolve("bycatch.csv"))).containsOnlyOnce("licensed wildlife rehabilitator");
         assertThat(Files.readString(SEASON.resolve("visits-2026-07.csv"))).containsOnlyOnce(",missing,");
-        assertThat(Files.readString(DEMO_DATA.resolve("trees/girth-inches.csv"))).contains("S-02,T007,2.8,");
+        assertThat(Files.readString(DEMO_DATA.resolve("trees/girth-inches.csv")))
+                .contains("S-02,T007,2.8,");
     }
 }

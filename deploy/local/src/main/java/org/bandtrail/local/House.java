@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.bandtrail.local.season.SeasonClock;
 import org.springframework.context.ConfigurableApplicationContext;
 
 /** Everything that is running: the data folder, PostgreSQL, and the four services. Closing it stops all of it. */
@@ -14,6 +15,7 @@ public final class House implements AutoCloseable {
     private final Ports ports;
     private final PostgresServer server;
     private final Shutdown shutdown;
+    private final SeasonClock clock = ClockWiring.clock();
     private final Map<Service, ConfigurableApplicationContext> contexts = new EnumMap<>(Service.class);
 
     private House(DataFolder folder, Ports ports, PostgresServer server, Shutdown shutdown) {
@@ -63,7 +65,7 @@ public final class House implements AutoCloseable {
 
     private ConfigurableApplicationContext start(Service service) {
         ServiceDatabase database = ServiceDatabase.prepared(server, folder, service.database());
-        return ServiceContext.start(service, folder, database, ports);
+        return ServiceContext.start(service, folder, database, ports, clock);
     }
 
     /**
@@ -83,6 +85,15 @@ public final class House implements AutoCloseable {
      */
     public String serviceKey() {
         return folder.secret("service-key");
+    }
+
+    /**
+     * The clock of the three services that keep facts; the loading of the season sets it and sets it back.
+     *
+     * @return the one clock of this house
+     */
+    public SeasonClock clock() {
+        return clock;
     }
 
     /**

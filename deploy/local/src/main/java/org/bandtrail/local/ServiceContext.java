@@ -1,11 +1,13 @@
 package org.bandtrail.local;
 
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.springframework.boot.Banner;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.support.GenericApplicationContext;
 
 /**
  * Starts a service in a Spring context of its own. Nothing is shared between the contexts but the Java classes: each
@@ -22,23 +24,32 @@ final class ServiceContext {
      * @param folder where its secrets and log are
      * @param database its own database
      * @param ports where it and the others listen
+     * @param clock what it takes the time from, unless it is the front desk
      * @return the running context
      * @throws CannotStart if it does not start
      */
     static ConfigurableApplicationContext start(
-            Service service, DataFolder folder, ServiceDatabase database, Ports ports) {
+            Service service, DataFolder folder, ServiceDatabase database, Ports ports, Clock clock) {
         try {
             return new SpringApplicationBuilder(Class.forName(service.application()))
                     .bannerMode(Banner.Mode.OFF)
                     .web(WebApplicationType.SERVLET)
                     // One shutdown hook, the launcher's, ends everything in order: the pages first, the database last.
                     .registerShutdownHook(false)
+                    .initializers(context -> giveClock(service, context, clock))
                     .run(arguments(service, folder, database, ports).toArray(String[]::new));
         } catch (ClassNotFoundException e) {
             throw new CannotStart("The class " + service.application() + " is not in this build.", e);
         } catch (RuntimeException e) {
             String why = service.id() + " did not start; the log " + folder.log("bandtrail.log") + " says more. ";
             throw new CannotStart(why + rootMessage(e), e);
+        }
+    }
+
+    /** The services that keep facts take the time from the house; the web pages always show the real time. */
+    private static void giveClock(Service service, ConfigurableApplicationContext context, Clock clock) {
+        if (service != Service.FRONT_DESK && context instanceof GenericApplicationContext beans) {
+            beans.registerBean(Clock.class, () -> clock);
         }
     }
 

@@ -1,0 +1,136 @@
+package org.bandtrail.supplystock.spend;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.bandtrail.eventstore.Projection;
+import org.bandtrail.eventstore.StoredEvent;
+import org.bandtrail.supplystock.batches.BatchEvent;
+import org.bandtrail.supplystock.holdings.Charge;
+import org.bandtrail.supplystock.reels.ReelEvent;
+import org.bandtrail.supplystock.spend.Posting.Bought;
+import org.bandtrail.supplystock.spend.Posting.Holding;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Adds the charges of reels and batches up by account and tree: a page is summed first, each table takes one statement. */
+@Component
+final class SpendProjection implements Projection {
+    private final JdbcClient jdbc;
+
+    SpendProjection(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public String name() {
+        return "spend";
+    }
+
+    @Override
+    public List<String> tables() {
+        return List.of("spend_holding", "spend");
+    }
+
+    @Override
+    public List<Class<?>> listensTo() {
+        return List.of(ReelEvent.class, BatchEvent.class);
+    }
+
+    /** Where a charge is added up. */
+    private record Key(Holding holding, String account, String tree) {}
+
+    /** Added-up millimetres or pieces and minor units. */
+    private record Sum(long quantity, long minor) {
+        Sum plus(Sum other) {
+            return new Sum(quantity + other.quantity, minor + other.minor);
+        }
+    }
+
+    @Override
+    public void apply(List<StoredEvent> page) {
+        Map<Holding, Long> used = new LinkedHashMap<>();
+        Map<Holding, Bought> bought = new LinkedHashMap<>();
+        Map<Key, Sum> charges = new LinkedHashMap<>();
+        for (StoredEvent stored : page) {
+            Posting posting = Posting.of(stored.payload());
+            used.merge(posting.holding(), posting.used(), Long::sum);
+            if (posting.bought() != null) {
+                bought.put(posting.holding(), posting.bought());
+            }
+            String tree = posting.tree();
+            for (Charge charge : posting.entry().charges()) {
+                charges.merge(
+                        new Key(posting.holding(), charge.account(), tree),
+                        new Sum(charge.quantity(), charge.minor()),
+                        Sum::plus);
+            }
+        }
+        addUsed(used);
+        setBought(bought);
+        addCharges(charges);
+    }
+
+    private void addUsed(Map<Holding, Long> used) {
+        jdbc.sql("""
+                INSERT INTO spend_holding AS h (holding, id, bought, cost_minor, used)
+                SELECT holding, id, 0, 0, used
+                FROM unnest(?::varchar[], ?::varchar[], ?::bigint[]) AS page (holding, id, used)
+                ON CONFLICT (holding, id) DO UPDATE SET used = h.used + EXCLUDED.used""")
+                .params(
+                        texts(used.keySet(), Holding::kind),
+                        texts(used.keySet(), Holding::id),
+                        numbers(used.values(), each -> each))
+                .update();
+    }
+
+    private void setBought(Map<Holding, Bought> bought) {
+        if (bought.isEmpty()) {
+            return;
+        }
+        jdbc.sql("""
+                UPDATE spend_holding AS h
+                SET material = r.material, kind = r.kind, currency = r.currency, bought = r.bought, cost_minor = r.cost_minor
+                FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
+                    AS r (holding, id, material, kind, currency, bought, cost_minor)
+                WHERE h.holding = r.holding AND h.id = r.id""")
+                .params(
+                        texts(bought.keySet(), Holding::kind),
+                        texts(bought.keySet(), Holding::id),
+                        texts(bought.values(), each -> each.material().value()),
+                        texts(bought.values(), each -> each.kind().name()),
+                        texts(bought.values(), each -> each.cost().currency()),
+                        numbers(bought.values(), Bought::quantity),
+                        numbers(bought.values(), each -> each.cost().minor()))
+                .update();
+    }
+
+    private void addCharges(Map<Key, Sum> charges) {
+        if (charges.isEmpty()) {
+            return;
+        }
+        jdbc.sql("""
+                INSERT INTO spend AS s (holding, id, account, tree_id, quantity, cost_minor)
+                SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
+                ON CONFLICT (holding, id, account, tree_id) DO UPDATE
+                SET quantity = s.quantity + EXCLUDED.quantity, cost_minor = s.cost_minor + EXCLUDED.cost_minor""")
+                .params(
+                        texts(charges.keySet(), key -> key.holding().kind()),
+                        texts(charges.keySet(), key -> key.holding().id()),
+                        texts(charges.keySet(), Key::account),
+                        texts(charges.keySet(), Key::tree),
+                        numbers(charges.values(), Sum::quantity),
+                        numbers(charges.values(), Sum::minor))
+                .update();
+    }
+
+    private static <T> String[] texts(Collection<T> rows, Function<T, String> column) {
+        return rows.stream().map(column).toArray(String[]::new);
+    }
+
+    private static <T> Long[] numbers(Collection<T> rows, Function<T, Long> column) {
+        return rows.stream().map(column).toArray(Long[]::new);
+    }
+}

@@ -1,9 +1,9 @@
 package org.bandtrail.eventexchange;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.stream.Collectors;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
-import tools.jackson.databind.DatabindException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.cfg.DateTimeFeature;
@@ -74,8 +74,12 @@ public final class ContractJson {
         return MAPPER;
     }
 
+    /** For example {@code moves[0].quantity}; empty if the data as a whole is at fault. */
     private static String at(JacksonException misfit) {
-        String path = misfit instanceof DatabindException mapping ? mapping.getPathReference() : "";
-        return path.isEmpty() ? "" : " at " + path;
+        String path = misfit.getPath().stream()
+                .map(step ->
+                        step.getPropertyName() == null ? "[" + step.getIndex() + "]" : "." + step.getPropertyName())
+                .collect(Collectors.joining());
+        return path.isEmpty() ? "" : " at [%s]".formatted(path.replaceFirst("^\\.", ""));
     }
 }

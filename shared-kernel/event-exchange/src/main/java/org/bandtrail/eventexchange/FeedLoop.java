@@ -16,6 +16,8 @@ final class FeedLoop {
     /** How soon a resumed feed is noticed. */
     private static final Duration LOOK_FOR_RESUME = Duration.ofMillis(500);
 
+    private static final int MOST_DOUBLINGS = 16;
+
     private final FeedReader reader;
     private final CountDownLatch ending = new CountDownLatch(1);
     private @Nullable Thread thread;
@@ -47,17 +49,18 @@ final class FeedLoop {
     }
 
     private void loop() {
-        Duration pause = reader.pace().shortestPause();
+        int failures = 0;
         while (ending.getCount() > 0) {
             try {
                 pauseFor(after(reader.step()));
-                pause = reader.pace().shortestPause();
+                failures = 0;
             } catch (InterruptedException interrupted) {
                 Thread.currentThread().interrupt();
                 return;
             } catch (RuntimeException | Error failure) {
-                note(failure);
-                pause = pausedAndDoubled(pause);
+                note(failure, failures);
+                pauseAfter(failures);
+                failures++;
             }
         }
         release();
@@ -72,16 +75,16 @@ final class FeedLoop {
         };
     }
 
-    private Duration pausedAndDoubled(Duration pause) {
+    /** A pause that doubles with each failure in a row, up to the longest. */
+    private void pauseAfter(int earlierFailures) {
+        Duration longest = reader.pace().longestPause();
+        Duration pause = reader.pace().shortestPause().multipliedBy(1L << Math.min(earlierFailures, MOST_DOUBLINGS));
         try {
-            pauseFor(pause);
+            pauseFor(pause.compareTo(longest) > 0 ? longest : pause);
         } catch (InterruptedException interrupted) {
             ending.countDown();
             Thread.currentThread().interrupt();
         }
-        Duration doubled = pause.multipliedBy(2);
-        Duration longest = reader.pace().longestPause();
-        return doubled.compareTo(longest) > 0 ? longest : doubled;
     }
 
     private void pauseFor(Duration pause) throws InterruptedException {
@@ -90,9 +93,9 @@ final class FeedLoop {
         }
     }
 
-    private void note(Throwable failure) {
+    private void note(Throwable failure, int earlier) {
         try {
-            reader.noteRetry(failure);
+            reader.noteRetry(failure, earlier);
         } catch (RuntimeException unreachable) {
             LOG.warn("{}: the database cannot be reached to note it", reader.source(), unreachable);
         }

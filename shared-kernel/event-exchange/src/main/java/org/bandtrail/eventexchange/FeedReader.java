@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bandtrail.eventexchange.FeedPositions.Claimed;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.slf4j.event.Level;
 
 /**
  * Reads one foreign feed and hands each event to its handlers, effectively once: inbox row, handlers and position are
@@ -70,9 +71,13 @@ final class FeedReader {
         return chain.links().isEmpty() ? Step.NOTHING_NEW : dealWith(position, chain);
     }
 
-    /** Notes a passing failure where people see it. */
-    void noteRetry(Throwable failure) {
-        LOG.warn("{} will be tried again: {}", source, reason(failure));
+    /**
+     * Notes a passing failure where people see it.
+     *
+     * @param earlier how many there were just before this one; only the first is worth a line in the log
+     */
+    void noteRetry(Throwable failure, int earlier) {
+        LOG.atLevel(earlier == 0 ? Level.WARN : Level.DEBUG).log("{} will be tried again: {}", source, reason(failure));
         positions.retrying(source, reason(failure));
     }
 

@@ -2,6 +2,8 @@ package org.bandtrail.eventexchange;
 
 import java.net.http.HttpClient;
 import java.time.Duration;
+import java.util.Objects;
+import org.springframework.core.NestedExceptionUtils;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.client.JdkClientHttpRequestFactory;
@@ -53,7 +55,14 @@ public final class HttpFeed implements Feed {
             }
             return new FeedPage(EnvelopeJson.readBatch(body), Long.parseLong(head));
         } catch (RestClientException | UnreadableEvent | NumberFormatException failure) {
-            throw new FeedUnreachable("%s: %s".formatted(baseUrl, failure.getMessage()), failure);
+            throw new FeedUnreachable("%s: %s".formatted(baseUrl, reason(failure)), failure);
         }
+    }
+
+    /** What lies deepest says most: "connection refused" rather than "I/O error". */
+    private static String reason(RuntimeException failure) {
+        Throwable deepest = NestedExceptionUtils.getMostSpecificCause(failure);
+        return Objects.requireNonNullElse(
+                deepest.getMessage(), deepest.getClass().getSimpleName());
     }
 }

@@ -16,6 +16,7 @@ final class ExchangeDatabase implements AutoCloseable {
     static final String SOURCE = "/bandtrail/test-notes";
     static final Instant NOON = Instant.parse("2026-05-04T12:00:00Z");
 
+    final TestDatabase database;
     final HikariDataSource dataSource;
     final JdbcClient jdbc;
     final JdbcTransactionManager transactionManager;
@@ -27,7 +28,7 @@ final class ExchangeDatabase implements AutoCloseable {
     final FeedStatuses statuses;
 
     ExchangeDatabase(String name) {
-        TestDatabase database = PostgresForTests.freshDatabase(name);
+        database = PostgresForTests.freshDatabase(name);
         dataSource = new HikariDataSource();
         dataSource.setJdbcUrl(database.url());
         dataSource.setUsername(database.user());

@@ -32,7 +32,7 @@ public class NotesService {
     public static final String KEY = "only-for-this-test-0123456789";
 
     /** Starts the service on a free port. */
-    static ConfigurableApplicationContext start(TestDatabase database, String name, String... more) {
+    public static ConfigurableApplicationContext start(TestDatabase database, String name, String... more) {
         List<String> properties = new ArrayList<>(List.of(
                 "server.port=0",
                 "server.address=127.0.0.1",
@@ -51,7 +51,8 @@ public class NotesService {
                 .run();
     }
 
-    static String address(ConfigurableApplicationContext service) {
+    /** Where it is served. */
+    public static String address(ConfigurableApplicationContext service) {
         var server = ((ServletWebServerApplicationContext) service).getWebServer();
         return "http://127.0.0.1:" + Objects.requireNonNull(server).getPort();
     }

@@ -1,0 +1,211 @@
+package org.bandtrail.testing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A small tidy tree; each test makes one thing untidy and sees exactly that complaint. */
+class TidyRulesTest {
+    private static final String REEL = "services/stock/src/main/java/stock/reels/";
+
+    @TempDir
+    private Path root;
+
+    @BeforeEach
+    void a_tidy_tree() throws IOException {
+        write("README.md", """
+                # Stock
+                ```
+                shared-kernel/   what all share
+                services/        what is done
+                  stock/         reels
+                ```
+                [The kernel](shared-kernel/notes.md#units), [elsewhere](https://example.org/nowhere)
+                """);
+        write("shared-kernel/notes.md", "# Units\n");
+        write(REEL + "Reel.java", "package stock.reels;\n\nrecord Reel(long mm) {}\n");
+        write(REEL + "package-info.java", packageInfo("Reels. They have a length. It is whole."));
+        write("services/stock/src/main/resources/db/stock/V010__reel.sql", "CREATE TABLE reel (mm bigint);\n");
+        write("target/Made.java", "no Java at all, and made by the build\n");
+        write("services/stock/target/Made.java", "x".repeat(500));
+    }
+
+    private static String packageInfo(String text) {
+        return "/**\n * %s\n */\n@NullMarked\npackage stock.reels;\n".formatted(text);
+    }
+
+    private void write(String path, String text) throws IOException {
+        Path file = root.resolve(path);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    private List<String> complaints(String... exceptions) {
+        return Tidy.complaints(root, List.of(exceptions));
+    }
+
+    private void assertOnlyComplaint(String start, String part) {
+        assertThat(complaints()).singleElement().asString().startsWith(start).contains(part);
+    }
+
+    @Test
+    void the_tidy_tree_is_tidy() {
+        assertThat(complaints()).isEmpty();
+    }
+
+    @Test
+    void a_file_above_its_budget_is_named_with_its_lines() throws IOException {
+        write(REEL + "Long.java", "package stock.reels;\n" + "// a line\n".repeat(200));
+
+        assertOnlyComplaint("file: " + REEL + "Long.java", "201 lines, budget 200");
+    }
+
+    @Test
+    void a_line_above_its_budget_is_shown_unless_it_holds_an_address() throws IOException {
+        write(REEL + "Wide.java", "// " + "x".repeat(118) + "\n// https://" + "x".repeat(118) + "\n");
+
+        assertOnlyComplaint("line: " + REEL + "Wide.java", "1 lines above 120");
+    }
+
+    @Test
+    void a_package_above_its_budget_is_two_features() throws IOException {
+        for (int i = 0; i < 25; i++) {
+            write(REEL + "Reel" + i + ".java", "record Reel" + i + "() {}\n");
+        }
+
+        assertOnlyComplaint("package: services/stock/src/main/java/stock/reels", "26 files, budget 25");
+    }
+
+    @Test
+    void a_method_above_its_budget_is_named() throws IOException {
+        write(REEL + "Slow.java", "class Slow {\n    void turn() {\n" + "        turn();\n".repeat(39) + "    }\n}\n");
+
+        assertOnlyComplaint("method: " + REEL + "Slow.java", "turn has 41 lines, budget 40");
+    }
+
+    @Test
+    void an_exception_that_is_caught_and_dropped_is_named() throws IOException {
+        write(
+                REEL + "Deaf.java",
+                "class Deaf {\n    void turn() {\n        try {\n            turn();\n        } catch (Error e) {\n"
+                        + "            // nobody hears\n        }\n    }\n}\n");
+
+        assertOnlyComplaint("catch: " + REEL + "Deaf.java", "line 5 catches and drops");
+    }
+
+    @Test
+    void what_is_left_behind_is_named_unless_it_has_an_issue() throws IOException {
+        write("services/stock/later.md", "TO" + "DO count reels\nTO" + "DO #12 count reels\n");
+
+        assertOnlyComplaint("leftover: services/stock/later.md", "line 1 has a note to oneself");
+    }
+
+    @Test
+    void paths_of_one_machine_and_halves_of_a_merge_are_left_behind_too() throws IOException {
+        write("services/stock/start", "cd /ro" + "ot/stock\ncd ./root/stock\n" + "<".repeat(7) + " HEAD\n");
+
+        assertThat(complaints())
+                .hasSize(2)
+                .allSatisfy(complaint -> assertThat(complaint).startsWith("leftover"));
+    }
+
+    @Test
+    void a_link_that_leads_nowhere_is_named() throws IOException {
+        write("shared-kernel/notes.md", "See [the map](../README.md) and [the rest](rest.md \"all of it\").\n");
+
+        assertOnlyComplaint("link: shared-kernel/notes.md", "[rest.md] leads nowhere");
+    }
+
+    @Test
+    void a_room_that_is_not_on_the_map_is_named() throws IOException {
+        write("services/inspections/notes.md", "# Visits\n");
+
+        assertOnlyComplaint("map: README.md", "the map lacks services/inspections/");
+    }
+
+    @Test
+    void a_room_that_is_only_on_the_map_is_named() throws IOException {
+        write("README.md", "```\nshared-kernel/ all\nservices/ done\n  stock/ reels\n  attic/ empty\n```\n");
+
+        assertOnlyComplaint("map: README.md", "shows services/attic/, which is not there");
+    }
+
+    @Test
+    void a_readme_without_a_map_is_named() throws IOException {
+        write("README.md", "# Stock\n");
+
+        assertOnlyComplaint("map: README.md", "there is no map");
+    }
+
+    @Test
+    void a_test_nobody_runs_is_named() throws IOException {
+        String test = "class ReelChecks {\n    @Te" + "st\n    void a_reel() {}\n}\n";
+        write("services/stock/src/test/java/stock/reels/ReelChecks.java", test);
+        write("services/stock/src/test/java/stock/reels/ReelJourney.java", test);
+
+        assertOnlyComplaint("test-name: services/stock/src/test/java/stock/reels/ReelChecks.java", "never run");
+    }
+
+    @Test
+    void a_package_without_three_sentences_is_named() throws IOException {
+        write(REEL + "package-info.java", packageInfo("Reels. They have a length"));
+        assertOnlyComplaint("package-info: services/stock/src/main/java/stock/reels", "says 1 sentences");
+
+        Files.delete(root.resolve(REEL + "package-info.java"));
+        assertOnlyComplaint("package-info: services/stock/src/main/java/stock/reels", "has no package-info.java");
+    }
+
+    @Test
+    void a_package_of_tests_alone_needs_its_text_too() throws IOException {
+        write("services/stock/src/test/java/stock/journeys/ReelJourney.java", "class ReelJourney {}\n");
+
+        assertOnlyComplaint("package-info: services/stock/src/test/java/stock/journeys", "has no package-info.java");
+    }
+
+    @Test
+    void two_migrations_of_one_number_are_both_named() throws IOException {
+        write("services/stock/src/main/resources/db/stock/V10__bag.sql", "CREATE TABLE bag (mm bigint);\n");
+
+        assertThat(complaints())
+                .hasSize(2)
+                .allSatisfy(complaint -> assertThat(complaint).startsWith("migration: "));
+    }
+
+    @Test
+    void an_exception_excuses_up_to_its_size_and_no_further() throws IOException {
+        write(REEL + "Long.java", "package stock.reels;\n" + "// a line\n".repeat(209));
+        String reason = "| a table of published values";
+
+        assertThat(complaints("# why", "file | " + REEL + "Long.java | 210 " + reason))
+                .isEmpty();
+        assertThat(complaints("file | " + REEL + "** | 210 " + reason)).isEmpty();
+        assertThat(complaints("file | " + REEL + "Long.java | 209 " + reason))
+                .hasSize(2)
+                .anyMatch(complaint -> complaint.contains("210 lines"))
+                .anyMatch(complaint -> complaint.contains("tidy now or worse than excused"));
+    }
+
+    @Test
+    void an_exception_that_excuses_nothing_or_gives_no_reason_is_a_complaint() {
+        assertThat(complaints("file | " + REEL + "Reel.java | 210 | a table of published values"))
+                .singleElement()
+                .asString()
+                .contains("is tidy now");
+        assertThatThrownBy(() -> complaints("file | " + REEL + "Reel.java | 210 | long"))
+                .hasMessageContaining("is not rule | path | size | reason");
+    }
+
+    @Test
+    void the_root_is_found_from_below() throws IOException {
+        write(".mvn/jvm.config", "-Xmx1g\n");
+
+        assertThat(SourceTree.rootAround(root.resolve("services/stock"))).isEqualTo(root.toAbsolutePath());
+    }
+}

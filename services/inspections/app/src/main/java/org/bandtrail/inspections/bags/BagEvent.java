@@ -21,6 +21,9 @@ public sealed interface BagEvent {
     /** When it was done and when this service learnt of it. */
     Occurred occurred();
 
+    /** What changed place by it. */
+    List<Move> moves();
+
     /** Pieces went in (the bag is the target) or had not gone in after all (the bag is the source). */
     @StoredAs("bag.contents-noted")
     @Revision("1")

@@ -26,6 +26,11 @@ public sealed interface BandEvent {
     /** When it was done and when this service learnt of it. */
     Occurred occurred();
 
+    /** What changed place by it, as far as this service tells it. */
+    default List<Move> moves() {
+        return List.of();
+    }
+
     /** Site-installs told that the band hangs, with these pieces. */
     @StoredAs("band.fitting-heard")
     @Revision("1")

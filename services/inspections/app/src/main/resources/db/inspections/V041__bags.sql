@@ -26,3 +26,5 @@ CREATE TABLE bag_departure (
     PRIMARY KEY (load_id, bag_id)
 );
 CREATE INDEX bag_departure_by_bag ON bag_departure (bag_id, happened_at DESC);
+CREATE INDEX bag_move_by_target ON bag_move (target);
+CREATE INDEX bag_move_by_source ON bag_move (source);

@@ -1,0 +1,100 @@
+package org.bandtrail.inspections.visits;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import org.bandtrail.eventstore.CommandReused;
+import org.bandtrail.eventstore.Refusal;
+import org.bandtrail.eventstore.Work;
+import org.bandtrail.inspections.bands.BandEvent;
+import org.bandtrail.inspections.bands.BandFlag;
+import org.bandtrail.inspections.bands.Bands;
+import org.bandtrail.inspections.duebands.VisitPolicies;
+import org.bandtrail.kernel.PersonId;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Puts visits on record, each once under its command id. */
+@Component
+final class VisitRecords {
+    private final Work work;
+    private final Bands bands;
+    private final VisitPolicies policies;
+    private final Clock clock;
+
+    VisitRecords(Work work, Bands bands, VisitPolicies policies, Clock clock) {
+        this.work = work;
+        this.bands = bands;
+        this.policies = policies;
+        this.clock = clock;
+    }
+
+    /**
+     * What became of one record.
+     *
+     * @param commandId the record's command
+     * @param visitId the visit
+     * @param accepted false if it could not be read or its identity is taken; then nothing of it was kept
+     * @param flags what to know about an accepted visit
+     * @param problem why it was not accepted and what to do, else null
+     */
+    record Recorded(
+            UUID commandId,
+            String visitId,
+            boolean accepted,
+            List<String> flags,
+            @Nullable String problem) {}
+
+    /**
+     * Records one visit.
+     *
+     * @throws Refusal if its identity is taken
+     * @throws IllegalArgumentException if a value cannot be read
+     */
+    Recorded one(VisitRequest request, PersonId by) {
+        VisitPolicies.Judge judge = policies.judge();
+        Instant now = clock.instant();
+        return work.once(request.commandId(), request, Recorded.class, () -> record(request, by, now, judge));
+    }
+
+    /** Records many in one transaction; what cannot be accepted is answered and the others are kept. */
+    List<Recorded> many(List<VisitRequest> requests, PersonId by) {
+        VisitPolicies.Judge judge = policies.judge();
+        Instant now = clock.instant();
+        return work.inOneTransaction(() -> requests.stream()
+                .map(request -> oneOfMany(request, by, now, judge))
+                .toList());
+    }
+
+    private Recorded oneOfMany(VisitRequest request, PersonId by, Instant now, VisitPolicies.Judge judge) {
+        try {
+            return work.once(request.commandId(), request, Recorded.class, () -> {
+                // The answer no is kept under the command id like every answer: the same request gets it again.
+                try {
+                    return record(request, by, now, judge);
+                } catch (Refusal | IllegalArgumentException no) {
+                    return notAccepted(request, no);
+                }
+            });
+        } catch (CommandReused reused) {
+            return notAccepted(request, reused);
+        }
+    }
+
+    private Recorded record(VisitRequest request, PersonId by, Instant now, VisitPolicies.Judge judge) {
+        List<BandEvent> events =
+                bands.tell(request.command(by, now, judge.at(request.happenedAt())));
+        Set<BandFlag> flags =
+                events.isEmpty() || !(events.getFirst() instanceof BandEvent.Visited visited)
+                        ? Set.of()
+                        : visited.flags();
+        List<String> spelt = flags.stream().map(BandFlag::spelt).sorted().toList();
+        return new Recorded(request.commandId(), request.visitId(), true, spelt, null);
+    }
+
+    private static Recorded notAccepted(VisitRequest request, RuntimeException why) {
+        return new Recorded(request.commandId(), request.visitId(), false, List.of(), why.getMessage());
+    }
+}

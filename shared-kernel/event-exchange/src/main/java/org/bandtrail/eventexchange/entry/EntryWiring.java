@@ -14,7 +14,7 @@ import tools.jackson.databind.DeserializationFeature;
 
 /** Puts the shared door in front of a service's controllers. Brought in by EventExchangeWiring. */
 @Configuration(proxyBeanMethods = false)
-@Import(ProblemAdvice.class)
+@Import({ProblemAdvice.class, ReadYourWrites.class})
 public class EntryWiring implements WebMvcConfigurer {
     private static final int AFTER_ENCODING = Ordered.HIGHEST_PRECEDENCE + 100;
 

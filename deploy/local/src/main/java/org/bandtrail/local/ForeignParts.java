@@ -1,35 +1,52 @@
 package org.bandtrail.local;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.boot.autoconfigure.AutoConfigurationImportFilter;
+import org.springframework.boot.autoconfigure.AutoConfigurationMetadata;
+import org.springframework.context.EnvironmentAware;
+import org.springframework.core.env.Environment;
 
 /**
- * What a service must not pick up from its neighbours. Spring Boot switches a feature on when its library is on the
- * class path, and in this one process every service sees the libraries of all four: without these exclusions the
- * front desk's sign-in would guard the services' feeds. When a service runs from its own jar none of this applies.
+ * Keeps from a service what its neighbours brought along. Spring Boot switches a feature on when its library is on the
+ * class path, and in this one process every service sees the libraries of all four: without this filter the front
+ * desk's sign-in would guard the services' feeds. Spring Boot finds the filter through {@code META-INF/spring.factories};
+ * it does nothing in a service that runs from its own jar, because the launcher is not there.
  */
-final class ForeignParts {
+public final class ForeignParts implements AutoConfigurationImportFilter, EnvironmentAware {
 
-    private static final List<String> SIGN_IN = List.of(
-            "org.springframework.boot.security.autoconfigure.SecurityAutoConfiguration",
-            "org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoConfiguration",
-            "org.springframework.boot.security.autoconfigure.web.servlet.ServletWebSecurityAutoConfiguration",
-            "org.springframework.boot.security.autoconfigure.web.servlet.SecurityFilterAutoConfiguration");
+    private static final String PROPERTY = "bandtrail.launcher.foreign-parts";
 
-    private static final List<String> PAGES =
-            List.of("org.springframework.boot.thymeleaf.autoconfigure.ThymeleafAutoConfiguration");
+    private static final List<String> OF_THE_FRONT_DESK =
+            List.of("org.springframework.boot.security.", "org.springframework.boot.thymeleaf.");
+    private static final List<String> OF_THE_SERVICES = List.of("org.springdoc.", "org.axonframework.");
 
-    private ForeignParts() {}
+    private List<String> foreign = List.of();
 
     /**
-     * The auto-configurations a service would not have if it were started alone.
+     * The setting by which the launcher tells a service's context what is foreign to it.
      *
      * @param service the service
-     * @return class names for {@code spring.autoconfigure.exclude}
+     * @return a command-line argument
      */
-    static List<String> of(Service service) {
-        return service == Service.FRONT_DESK
-                ? List.of()
-                : java.util.stream.Stream.concat(SIGN_IN.stream(), PAGES.stream())
-                        .toList();
+    static String argumentFor(Service service) {
+        List<String> packages = service == Service.FRONT_DESK ? OF_THE_SERVICES : OF_THE_FRONT_DESK;
+        return "--" + PROPERTY + "=" + String.join(",", packages);
+    }
+
+    @Override
+    public void setEnvironment(Environment environment) {
+        foreign = List.of(environment.getProperty(PROPERTY, String[].class, new String[0]));
+    }
+
+    /** Says for each auto-configuration class whether the service may have it. */
+    @Override
+    public boolean[] match(@Nullable String[] classNames, AutoConfigurationMetadata metadata) {
+        boolean[] own = new boolean[classNames.length];
+        for (int i = 0; i < own.length; i++) {
+            String name = classNames[i];
+            own[i] = name != null && foreign.stream().noneMatch(name::startsWith);
+        }
+        return own;
     }
 }

@@ -76,4 +76,11 @@ public record CutPolicy(List<CutPolicyVersion> versions) {
                 .filter(version -> !version.validFrom().isAfter(day))
                 .max(Comparator.comparing(CutPolicyVersion::validFrom).thenComparing(CutPolicyVersion::version));
     }
+
+    /** The version that holds first, empty if there is none. */
+    public Optional<CutPolicyVersion> first() {
+        return versions.stream()
+                .min(Comparator.comparing(CutPolicyVersion::validFrom)
+                        .thenComparing(Comparator.comparing(CutPolicyVersion::version).reversed()));
+    }
 }

@@ -51,4 +51,9 @@ public record BandFitted(
     public BandFitted {
         moves = List.copyOf(moves);
     }
+
+    /** The subject attribute of the envelope: order is promised per band. */
+    public String subject() {
+        return "band/" + bandId;
+    }
 }

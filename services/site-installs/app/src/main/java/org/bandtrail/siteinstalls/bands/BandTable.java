@@ -1,0 +1,172 @@
+package org.bandtrail.siteinstalls.bands;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.bandtrail.kernel.BandId;
+import org.bandtrail.kernel.BatchId;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.Pieces;
+import org.bandtrail.kernel.ReelId;
+import org.bandtrail.kernel.SiteId;
+import org.bandtrail.kernel.TreeId;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Reads and writes whole rows of the table of bands, by sets. */
+final class BandTable {
+    private static final String UPSERT = """
+            INSERT INTO band (band_id, tree_id, site_id, crew_id, person_id, state, fitted_at, taken_down_at,
+                tape_reel, tape_mm, tape_since, mesh_reel, mesh_mm, mesh_since, fastener_batch, pieces, pieces_since,
+                girth_mm, height_mm, must_remove_by, policy_version)
+            SELECT * FROM unnest(?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::timestamptz[],
+                ?::timestamptz[], ?::text[], ?::bigint[], ?::timestamptz[], ?::text[], ?::bigint[], ?::timestamptz[],
+                ?::text[], ?::bigint[], ?::timestamptz[], ?::bigint[], ?::bigint[], ?::date[], ?::integer[])
+            ON CONFLICT (band_id) DO UPDATE SET tree_id = excluded.tree_id, site_id = excluded.site_id,
+                crew_id = excluded.crew_id, person_id = excluded.person_id, state = excluded.state,
+                fitted_at = excluded.fitted_at, taken_down_at = excluded.taken_down_at,
+                tape_reel = excluded.tape_reel, tape_mm = excluded.tape_mm, tape_since = excluded.tape_since,
+                mesh_reel = excluded.mesh_reel, mesh_mm = excluded.mesh_mm, mesh_since = excluded.mesh_since,
+                fastener_batch = excluded.fastener_batch, pieces = excluded.pieces,
+                pieces_since = excluded.pieces_since, girth_mm = excluded.girth_mm, height_mm = excluded.height_mm,
+                must_remove_by = excluded.must_remove_by, policy_version = excluded.policy_version""";
+
+    private final JdbcClient jdbc;
+
+    BandTable(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** The rows of these bands that exist. */
+    Map<BandId, BandRow> read(Collection<BandId> bands) {
+        Map<BandId, BandRow> rows = new HashMap<>();
+        jdbc.sql("SELECT * FROM band WHERE band_id = ANY (?)")
+                .param(bands.stream().map(BandId::value).toArray(String[]::new))
+                .query((row, number) -> row(row))
+                .list()
+                .forEach(row -> rows.put(row.bandId(), row));
+        return rows;
+    }
+
+    /** Writes these rows over what was there. */
+    void write(Collection<BandRow> bands) {
+        List<BandRow> rows = List.copyOf(bands);
+        jdbc.sql(UPSERT)
+                .params(List.<Object>of(
+                        texts(rows, row -> row.bandId().value()),
+                        texts(rows, row -> row.treeId() == null ? null : row.treeId().value()),
+                        texts(rows, row -> row.siteId() == null ? null : row.siteId().value()),
+                        texts(rows, row -> row.fit() == null ? null : row.fit().crewId()),
+                        texts(rows, row -> row.fit() == null ? null : row.fit().personId()),
+                        texts(rows, row -> row.band().up() ? "up" : "down"),
+                        texts(rows, row -> moment(row.band().fitted())),
+                        texts(rows, row -> moment(row.band().takenDown())),
+                        texts(rows, row -> reel(row.band().tape())),
+                        numbers(rows, row -> mm(row.band().tape())),
+                        texts(rows, row -> since(row.band().tape())),
+                        texts(rows, row -> reel(row.band().mesh())),
+                        numbers(rows, row -> mm(row.band().mesh())),
+                        texts(rows, row -> since(row.band().mesh())),
+                        texts(rows, row -> batch(row.pins())),
+                        numbers(rows, row -> pieces(row.pins())),
+                        texts(rows, row -> row.pins() == null ? null : moment(row.pins().since())),
+                        numbers(rows, row -> row.fit() == null ? null : row.fit().girth().mm()),
+                        numbers(rows, row -> row.fit() == null ? null : row.fit().height().mm()),
+                        texts(rows, row -> row.fit() == null
+                                ? null
+                                : row.fit().mustRemoveBy().toString()),
+                        numbers(rows, row -> row.fit() == null ? null : (long) row.fit().policyVersion())))
+                .update();
+    }
+
+    private static BandRow row(ResultSet row) throws SQLException {
+        Band band = new Band(
+                new BandId(row.getString("band_id")),
+                moment(row, "fitted_at"),
+                moment(row, "taken_down_at"),
+                hung(row, "tape"),
+                hung(row, "mesh"));
+        String tree = row.getString("tree_id");
+        String site = row.getString("site_id");
+        return new BandRow(
+                band,
+                tree == null ? null : new TreeId(tree),
+                site == null ? null : new SiteId(site),
+                fit(row),
+                pins(row));
+    }
+
+    private static Band.@Nullable Hung hung(ResultSet row, String what) throws SQLException {
+        Instant since = moment(row, what + "_since");
+        String reel = row.getString(what + "_reel");
+        Piece piece =
+                reel == null ? null : new Piece(new ReelId(reel), Length.ofMm(row.getLong(what + "_mm")));
+        return since == null ? null : new Band.Hung(piece, since);
+    }
+
+    private static BandRow.@Nullable Fit fit(ResultSet row) throws SQLException {
+        String crew = row.getString("crew_id");
+        return crew == null
+                ? null
+                : new BandRow.Fit(
+                        crew,
+                        row.getString("person_id"),
+                        Length.ofMm(row.getLong("girth_mm")),
+                        Length.ofMm(row.getLong("height_mm")),
+                        row.getObject("must_remove_by", LocalDate.class),
+                        row.getInt("policy_version"));
+    }
+
+    private static BandRow.@Nullable Pins pins(ResultSet row) throws SQLException {
+        Instant since = moment(row, "pieces_since");
+        String batch = row.getString("fastener_batch");
+        Fasteners fasteners =
+                batch == null ? null : new Fasteners(new BatchId(batch), Pieces.of(row.getLong("pieces")));
+        return since == null ? null : new BandRow.Pins(fasteners, since);
+    }
+
+    private static @Nullable Instant moment(ResultSet row, String column) throws SQLException {
+        OffsetDateTime moment = row.getObject(column, OffsetDateTime.class);
+        return moment == null ? null : moment.toInstant();
+    }
+
+    private static @Nullable String moment(@Nullable Instant instant) {
+        return instant == null ? null : instant.atOffset(ZoneOffset.UTC).toString();
+    }
+
+    private static @Nullable String reel(Band.@Nullable Hung hung) {
+        return hung == null || hung.piece() == null ? null : hung.piece().reelId().value();
+    }
+
+    private static @Nullable Long mm(Band.@Nullable Hung hung) {
+        return hung == null || hung.piece() == null ? null : hung.piece().length().mm();
+    }
+
+    private static @Nullable String since(Band.@Nullable Hung hung) {
+        return hung == null ? null : moment(hung.since());
+    }
+
+    private static @Nullable String batch(BandRow.@Nullable Pins pins) {
+        return pins == null || pins.fasteners() == null ? null : pins.fasteners().batchId().value();
+    }
+
+    private static @Nullable Long pieces(BandRow.@Nullable Pins pins) {
+        return pins == null || pins.fasteners() == null ? null : pins.fasteners().pieces().count();
+    }
+
+    private static @Nullable String[] texts(List<BandRow> rows, Function<BandRow, @Nullable String> value) {
+        return rows.stream().map(value).toArray(String[]::new);
+    }
+
+    private static @Nullable Long[] numbers(List<BandRow> rows, Function<BandRow, @Nullable Long> value) {
+        return rows.stream().map(value).toArray(Long[]::new);
+    }
+}

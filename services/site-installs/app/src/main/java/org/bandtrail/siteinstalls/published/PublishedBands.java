@@ -1,0 +1,81 @@
+package org.bandtrail.siteinstalls.published;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bandtrail.eventexchange.Outbox;
+import org.bandtrail.eventstore.AppendedEvent;
+import org.bandtrail.eventstore.WhenAppended;
+import org.bandtrail.siteinstalls.bands.BandEvent;
+import org.bandtrail.siteinstalls.bands.Fasteners;
+import org.bandtrail.siteinstalls.bands.Piece;
+import org.bandtrail.siteinstalls.contract.v1.BandFitted;
+import org.bandtrail.siteinstalls.contract.v1.MaterialMove;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Tells of fitted bands. What inspections told us is not told again. */
+@Component
+final class PublishedBands implements WhenAppended {
+    private final Outbox outbox;
+
+    PublishedBands(Outbox outbox) {
+        this.outbox = outbox;
+    }
+
+    @Override
+    public void appended(List<AppendedEvent> events) {
+        for (AppendedEvent event : events) {
+            if (event.payload() instanceof BandEvent.BandFitted fitted) {
+                outbox.append(event.eventId(), told(fitted));
+            }
+        }
+    }
+
+    static BandFitted told(BandEvent.BandFitted fitted) {
+        Piece mesh = fitted.mesh();
+        Fasteners fasteners = fitted.fasteners();
+        return new BandFitted(
+                fitted.bandId().value(),
+                fitted.treeId().value(),
+                fitted.siteId().value(),
+                fitted.crewId().value(),
+                fitted.personId().value(),
+                fitted.girth().mm(),
+                fitted.height().mm(),
+                fitted.tape().reelId().value(),
+                fitted.tape().length().mm(),
+                mesh == null ? null : mesh.reelId().value(),
+                mesh == null ? 0 : mesh.length().mm(),
+                fasteners == null ? null : fasteners.batchId().value(),
+                fasteners == null ? 0 : fasteners.pieces().count(),
+                moves(fitted, mesh, fasteners),
+                fitted.when().happened(),
+                fitted.when().recorded(),
+                fitted.by().value());
+    }
+
+    private static List<MaterialMove> moves(
+            BandEvent.BandFitted fitted, @Nullable Piece mesh, @Nullable Fasteners fasteners) {
+        String crew = "crew:" + fitted.personId();
+        String tree = "tree:" + fitted.treeId();
+        List<MaterialMove> moves = new ArrayList<>();
+        moves.add(reel(fitted.tape(), crew, tree));
+        if (mesh != null) {
+            moves.add(reel(mesh, crew, tree));
+        }
+        if (fasteners != null) {
+            moves.add(new MaterialMove(
+                    MaterialMove.BATCH,
+                    fasteners.batchId().value(),
+                    fasteners.pieces().count(),
+                    crew,
+                    tree));
+        }
+        return moves;
+    }
+
+    private static MaterialMove reel(Piece piece, String crew, String tree) {
+        return new MaterialMove(
+                MaterialMove.REEL, piece.reelId().value(), piece.length().mm(), crew, tree);
+    }
+}

@@ -1,0 +1,117 @@
+package org.bandtrail.siteinstalls.trees;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.bandtrail.kernel.TreeId;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The register of trees. */
+@Repository
+public class Trees {
+    private static final String COLUMNS = """
+            SELECT tree.*, (SELECT count(*) FROM band WHERE band.tree_id = tree.tree_id AND state = 'up') AS bands_up
+            FROM tree
+            """;
+    private final JdbcClient jdbc;
+
+    Trees(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /**
+     * One page by identity.
+     *
+     * @param site only this site, null for all
+     * @param text part of identity, tag or species, null for all
+     * @param after last identity of the page before, null for the first
+     */
+    public List<TreeView> page(@Nullable String site, @Nullable String text, @Nullable String after, int limit) {
+        return jdbc.sql(COLUMNS + """
+                        WHERE tree_id > :after
+                          AND (CAST(:site AS text) IS NULL OR site_id = :site)
+                          AND (CAST(:like AS text) IS NULL
+                               OR tree_id ILIKE :like OR tag ILIKE :like OR species ILIKE :like)
+                        ORDER BY tree_id LIMIT :limit""")
+                .param("after", after == null ? "" : after)
+                .param("site", site)
+                .param("like", text == null ? null : "%" + text.replaceAll("([\\\\%_])", "\\\\$1") + "%")
+                .param("limit", limit)
+                .query(Trees::row)
+                .list();
+    }
+
+    /** Those of the trees that are registered, by identity. */
+    public Map<TreeId, TreeView> registered(Collection<TreeId> trees) {
+        return jdbc
+                .sql(COLUMNS + "WHERE tree_id = ANY (?)")
+                .param(trees.stream().map(TreeId::value).toArray(String[]::new))
+                .query(Trees::row)
+                .list()
+                .stream()
+                .collect(Collectors.toMap(tree -> new TreeId(tree.treeId()), tree -> tree));
+    }
+
+    /** One tree with everything that happened to it, newest first, empty if it is not registered. */
+    public Optional<TreeView.Whole> whole(TreeId treeId) {
+        return jdbc.sql(COLUMNS + "WHERE tree_id = ?")
+                .param(treeId.value())
+                .query(Trees::row)
+                .optional()
+                .map(tree -> TreeView.Whole.of(tree, steps(treeId), bands(treeId)));
+    }
+
+    private List<TreeView.Step> steps(TreeId treeId) {
+        return jdbc.sql("""
+                        SELECT * FROM tree_step WHERE tree_id = ? ORDER BY happened_at DESC, position DESC""")
+                .param(treeId.value())
+                .query((row, number) -> new TreeView.Step(
+                        row.getString("what"),
+                        moment(row, "happened_at"),
+                        moment(row, "recorded_at"),
+                        row.getString("by_person"),
+                        row.getObject("girth_mm", Long.class),
+                        row.getString("note")))
+                .list();
+    }
+
+    private List<TreeView.BandOnTree> bands(TreeId treeId) {
+        return jdbc.sql("SELECT * FROM band WHERE tree_id = ? ORDER BY fitted_at DESC NULLS LAST, band_id")
+                .param(treeId.value())
+                .query((row, number) -> new TreeView.BandOnTree(
+                        row.getString("band_id"),
+                        row.getString("tree_id"),
+                        row.getString("site_id"),
+                        row.getString("state"),
+                        momentOrNull(row, "fitted_at")))
+                .list();
+    }
+
+    private static TreeView row(ResultSet row, int number) throws SQLException {
+        return new TreeView(
+                row.getString("tree_id"),
+                row.getString("site_id"),
+                row.getString("tag"),
+                row.getString("species"),
+                row.getObject("girth_mm", Long.class),
+                momentOrNull(row, "girth_measured_at"),
+                row.getLong("bands_up"));
+    }
+
+    private static Instant moment(ResultSet row, String column) throws SQLException {
+        return row.getObject(column, OffsetDateTime.class).toInstant();
+    }
+
+    private static @Nullable Instant momentOrNull(ResultSet row, String column) throws SQLException {
+        OffsetDateTime moment = row.getObject(column, OffsetDateTime.class);
+        return moment == null ? null : moment.toInstant();
+    }
+}

@@ -89,15 +89,23 @@ public class EventStoreWiring {
     }
 
     @Bean
-    EventStore eventStore(
+    JournalEngine journalEngine(
             ConnectionProvider connections,
             TransactionManager transactions,
             StoredNameSerializer serializer,
-            EventUpcaster upcasters,
-            ObjectProvider<WhenAppended> listeners) {
-        EmbeddedEventStore store = EmbeddedEventStore.builder()
-                .storageEngine(JournalEngine.on(connections, transactions, serializer, upcasters))
-                .build();
+            EventUpcaster upcasters) {
+        return JournalEngine.on(connections, transactions, serializer, upcasters);
+    }
+
+    @Bean
+    FirstEvents firstEvents(JournalEngine engine, ObjectProvider<WhenAppended> listeners) {
+        return new FirstEvents(engine, listeners.orderedStream().toList());
+    }
+
+    @Bean
+    EventStore eventStore(JournalEngine engine, ObjectProvider<WhenAppended> listeners) {
+        EmbeddedEventStore store =
+                EmbeddedEventStore.builder().storageEngine(engine).build();
         listeners
                 .orderedStream()
                 .forEach(listener -> store.subscribe(events -> listener.appended(events.stream()

@@ -31,7 +31,7 @@ public final class Http {
 
     /** A new command id; UUIDv7 in form, counted up so that tests repeat. */
     public static String commandId() {
-        return new UUID(0x019A_0000_0000_7000L | (COMMANDS.get() >> 48), 0x8000_0000_0000_0000L | COMMANDS.incrementAndGet())
+        return new UUID(0x019B_0000_0000_7000L | (COMMANDS.get() >> 48), 0x8000_0000_0000_0000L | COMMANDS.incrementAndGet())
                 .toString();
     }
 

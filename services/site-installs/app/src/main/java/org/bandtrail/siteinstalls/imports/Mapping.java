@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param speciesColumn column of the species, null if there is none
  * @param sizeColumn column of the girth or the diameter
  * @param basis which of the two
- * @param unit of numbers that are written without one
+ * @param unit of numbers that are written without one, null if every value carries its units
  * @param dateColumn column of the date of measuring (2026-03-10), null if there is none
  * @param conditions rows that do not meet all of them are not looked at
  */
@@ -27,7 +27,7 @@ public record Mapping(
         @Nullable String speciesColumn,
         String sizeColumn,
         GirthBasis basis,
-        LengthUnit unit,
+        @Nullable LengthUnit unit,
         @Nullable String dateColumn,
         List<Condition> conditions) {
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.function.Consumer;
+import org.bandtrail.kernel.LengthUnit;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
@@ -124,8 +125,8 @@ final class RowReader {
                     "Measure the tree, or leave the row out.");
             return null;
         }
-        String text =
-                written.matches(BARE_NUMBER) ? written + " " + mapping.unit().symbol() : written;
+        LengthUnit unit = mapping.unit();
+        String text = unit != null && written.matches(BARE_NUMBER) ? written + " " + unit.symbol() : written;
         try {
             return new WrittenGirth(text, mapping.basis());
         } catch (IllegalArgumentException unreadable) {

@@ -117,7 +117,7 @@ class BandControllerTest {
         Http.Answer answer = http.post("/bands/sync", delivery);
 
         assertThat(answer.status()).isEqualTo(200);
-        assertThat(answer.body().path("stored").asInt()).isEqualTo(3);
+        assertThat(answer.body().path("stored").asInt()).as("%s", answer.body()).isEqualTo(3);
         JsonNode results = answer.body().path("results");
         assertThat(results.path(0).path("problem").isNull()).isTrue();
         assertThat(results.path(1).path("flags").path(0).path("flag").asString())

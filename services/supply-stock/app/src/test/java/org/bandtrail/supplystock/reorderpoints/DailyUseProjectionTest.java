@@ -11,7 +11,6 @@ import java.util.UUID;
 import org.bandtrail.eventstore.StoredEvent;
 import org.bandtrail.kernel.BagId;
 import org.bandtrail.kernel.DepotId;
-import org.bandtrail.kernel.KitId;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.LoadId;
 import org.bandtrail.kernel.MaterialCode;
@@ -190,7 +189,7 @@ class DailyUseProjectionTest {
 
     /** Which of the reel's events it is does not matter here: reordering looks at the moves alone. */
     private void moved(String reel, Place source, Place target, long mm, String when) {
-        add(new ReelEvent.HandedOut(new ReelId(reel), new KitId("K-1"), WHO, entry(source, target, mm, when)));
+        add(new ReelEvent.LengthFitted(new ReelId(reel), "fact", entry(source, target, mm, when)));
     }
 
     private static Entry entry(Place source, Place target, long mm, String when) {

@@ -51,9 +51,10 @@ public final class Stock {
             @Nullable Money cost,
             @Nullable Money charged,
             @Nullable String lastHolder,
-            @Nullable Instant lastMovedAt,
-            @Nullable List<PlaceMm> places,
-            @Nullable List<Step> history) {}
+            @Nullable Instant lastMovedAt) {}
+
+    /** A reel with every place that holds some of it, and its history, oldest first. */
+    public record WholeReel(Reel balance, List<PlaceBalance> places, List<Step> history) {}
 
     /** A batch of fasteners and where its pieces are. */
     public record Batch(
@@ -72,35 +73,37 @@ public final class Stock {
             @Nullable Money cost,
             @Nullable Money charged,
             @Nullable String lastHolder,
-            @Nullable Instant lastMovedAt,
-            @Nullable List<PlaceMm> places,
-            @Nullable List<Step> history) {}
+            @Nullable Instant lastMovedAt) {}
 
-    /** How much of one reel or batch is at one place; one of mm and pieces is given. */
-    public record PlaceMm(
-            String place, @Nullable Long mm, @Nullable Long pieces) {
-        /** The quantity, in mm of a reel or pieces of a batch. */
-        public long quantity() {
-            return mm != null ? mm : pieces != null ? pieces : 0;
-        }
-    }
+    /** A batch with every place that holds some of it, and its history, oldest first. */
+    public record WholeBatch(Batch balance, List<PlaceBalance> places, List<Step> history) {}
 
-    /** One line of a reel's or batch's history. */
+    /** How much of one reel (mm) or batch (pieces) is at one place; negative where the field took more. */
+    public record PlaceBalance(String place, long quantity) {}
+
+    /**
+     * One line of a reel's or batch's history.
+     *
+     * @param quantity mm or pieces; 0 on a line that only carries a charge
+     * @param account the site that pays, or null
+     */
     public record Step(
             String what,
-            @Nullable Instant happenedAt,
-            @Nullable Instant recordedAt,
-            @Nullable String by,
+            @Nullable String note,
             @Nullable String source,
             @Nullable String target,
-            @Nullable Long mm,
-            @Nullable Long pieces,
-            @Nullable String site,
-            @Nullable Money cost,
-            @Nullable String fact) {
-        /** The quantity, in mm of a reel or pieces of a batch. */
-        public @Nullable Long quantity() {
-            return mm != null ? mm : pieces;
+            long quantity,
+            @Nullable String account,
+            long costMinor,
+            @Nullable String by,
+            @Nullable Instant happenedAt,
+            @Nullable Instant recordedAt) {
+
+        /** Tells whether this was recorded more than a day after it happened. */
+        public boolean late() {
+            return happenedAt != null
+                    && recordedAt != null
+                    && recordedAt.isAfter(happenedAt.plus(java.time.Duration.ofDays(1)));
         }
     }
 

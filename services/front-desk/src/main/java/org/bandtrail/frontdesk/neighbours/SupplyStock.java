@@ -50,8 +50,8 @@ public final class SupplyStock {
     }
 
     /** One reel with places and history. */
-    public Stock.Reel reel(String reelId) {
-        return neighbour.get("/reels/" + reelId, Map.of(), Stock.Reel.class);
+    public Stock.WholeReel reel(String reelId) {
+        return neighbour.get("/reels/" + reelId, Map.of(), Stock.WholeReel.class);
     }
 
     /** Batches of fasteners. */
@@ -65,8 +65,8 @@ public final class SupplyStock {
     }
 
     /** One batch with places and history. */
-    public Stock.Batch batch(String batchId) {
-        return neighbour.get("/batches/" + batchId, Map.of(), Stock.Batch.class);
+    public Stock.WholeBatch batch(String batchId) {
+        return neighbour.get("/batches/" + batchId, Map.of(), Stock.WholeBatch.class);
     }
 
     /** All supply items. */

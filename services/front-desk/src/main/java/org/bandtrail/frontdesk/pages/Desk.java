@@ -36,11 +36,9 @@ public record Desk(
         return ids.next();
     }
 
-    /** A fresh identity with this prefix for something a form creates, for example {@code B-01A2B3C4}. */
+    /** A fresh identity with this prefix for something a form creates, for example {@code B-0F3K9Q-7MXT}. */
     public String freshId(String prefix) {
-        // The time alone repeats within a second and the random end alone could repeat; together they do not.
-        String id = ids.next().replace("-", "").toUpperCase(java.util.Locale.ROOT);
-        return prefix + "-" + id.substring(3, 12) + id.substring(28);
+        return Fresh.id(prefix, ids.next());
     }
 
     /** The name of a person, or the identity if no name is known. */

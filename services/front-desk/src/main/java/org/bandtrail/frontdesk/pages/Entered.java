@@ -1,7 +1,10 @@
 package org.bandtrail.frontdesk.pages;
 
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
 import org.bandtrail.frontdesk.neighbours.Problem;
 import org.jspecify.annotations.Nullable;
 import org.springframework.util.LinkedMultiValueMap;
@@ -25,6 +28,21 @@ public record Entered(
     /** The same form, come back with what was typed and the reason. */
     public static Entered again(MultiValueMap<String, String> values, Problem problem) {
         return new Entered(values, problem);
+    }
+
+    /** Does the work of a form; if it is refused, returns the form as it came, with the reason. */
+    public static Optional<Entered> unlessDone(MultiValueMap<String, String> sent, Runnable work) {
+        try {
+            work.run();
+            return Optional.empty();
+        } catch (NeighbourRefused refused) {
+            return Optional.of(again(sent, refused.problem()));
+        } catch (PleaseConfirm asked) {
+            return Optional.of(again(sent, asked.problem()));
+        } catch (UnfitForm | DateTimeParseException unfit) {
+            String why = String.valueOf(unfit.getMessage());
+            return Optional.of(again(sent, unfit("The form cannot be sent like this", why)));
+        }
     }
 
     /** A form that cannot be sent as it is, with what to do about it. */

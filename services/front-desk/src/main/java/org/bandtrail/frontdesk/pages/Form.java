@@ -1,10 +1,13 @@
 package org.bandtrail.frontdesk.pages;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.bandtrail.frontdesk.wording.Days;
+import org.bandtrail.kernel.Money;
 import org.springframework.util.MultiValueMap;
 
 /**
@@ -35,16 +38,50 @@ public final class Form {
         return withUnit(text(field), text(field + "Unit"));
     }
 
-    private static String withUnit(String number, String unit) {
+    /** A bare number with the unit chosen beside it; anything else as it was written. */
+    public static String withUnit(String number, String unit) {
         return number.matches("[0-9]+([.,][0-9]+)?") ? number + " " + unit : number;
     }
 
     /** A whole number. */
     public long whole(String field) {
+        return whole(field, text(field));
+    }
+
+    /** A whole number written in a field of this name. */
+    public static long whole(String field, String text) {
         try {
-            return Long.parseLong(text(field));
+            return Long.parseLong(text);
         } catch (NumberFormatException unreadable) {
-            throw new UnfitForm("%s [%s] is not a whole number. Write digits only.".formatted(field, text(field)));
+            throw new UnfitForm("%s [%s] is not a whole number. Write digits only.".formatted(field, text));
+        }
+    }
+
+    /** All texts of a field that occurs several times, without the blank ones. */
+    public List<String> filled(String field) {
+        return sent.getOrDefault(field, List.of()).stream()
+                .map(String::strip)
+                .filter(text -> !text.isEmpty())
+                .toList();
+    }
+
+    /** An identity as the services spell it: upper case, no blanks around. */
+    public String identity(String field) {
+        return text(field).toUpperCase(Locale.ROOT);
+    }
+
+    /** An amount in major units and the currency beside it, as minor units: {@code 12.50} and USD. */
+    public Money money(String field) {
+        String currency = text(field + "Currency");
+        try {
+            int digits = Math.max(0, Money.zero(currency).minorDigits());
+            long minor = new BigDecimal(text(field).replace(',', '.'))
+                    .movePointRight(digits)
+                    .longValueExact();
+            return Money.of(minor, currency);
+        } catch (ArithmeticException | IllegalArgumentException unreadable) {
+            throw new UnfitForm("The %s [%s %s] is not an amount of money. Write it like 48.50 with its currency."
+                    .formatted(field, text(field), currency));
         }
     }
 
@@ -53,8 +90,13 @@ public final class Form {
         return new Body(this).text("commandId");
     }
 
+    /** A body without a command id, for questions that change nothing. */
+    public Body columns() {
+        return new Body(this);
+    }
+
     /** Parts of a field that occurs once per line, by line. */
-    Map<Integer, Map<String, String>> lines(String... fields) {
+    public Map<Integer, Map<String, String>> lines(String... fields) {
         Map<Integer, Map<String, String>> lines = new TreeMap<>();
         for (String field : fields) {
             List<String> values = sent.getOrDefault(field, List.of());
@@ -100,6 +142,34 @@ public final class Form {
             for (String name : names) {
                 if (form.has(name)) {
                     fields.put(name, form.whole(name));
+                }
+            }
+            return this;
+        }
+
+        /** Copies a decimal number, such as a latitude, if it was filled. */
+        public Body decimal(String... names) {
+            for (String name : names) {
+                if (form.has(name)) {
+                    fields.put(name, decimal(name, form.text(name)));
+                }
+            }
+            return this;
+        }
+
+        private static BigDecimal decimal(String field, String text) {
+            try {
+                return new BigDecimal(text.replace(',', '.'));
+            } catch (NumberFormatException unreadable) {
+                throw new UnfitForm("%s [%s] is not a number. Write it like 40.4421.".formatted(field, text));
+            }
+        }
+
+        /** Copies an amount of money if it was filled. */
+        public Body money(String... names) {
+            for (String name : names) {
+                if (form.has(name)) {
+                    fields.put(name, form.money(name));
                 }
             }
             return this;

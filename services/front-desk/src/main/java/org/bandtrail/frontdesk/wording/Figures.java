@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 public record Figures(Units units) {
     private static final String NOTHING = "–";
     private static final BigDecimal MM_PER_FOOT = new BigDecimal("304.8");
+    private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
     private static final BigDecimal MM_PER_METRE = new BigDecimal("1000");
 
     /** A long length: metres to the centimetre, or feet to a tenth. */
@@ -39,6 +40,19 @@ public record Figures(Units units) {
         return units == Units.SI
                 ? plain("#,##0", BigDecimal.valueOf(mm)) + " mm"
                 : LengthText.feetAndInches(Length.ofMm(mm));
+    }
+
+    /** A short length as it is typed, in the unit {@link Units#small()}: reads back to the same millimetre. */
+    public String typed(@Nullable Long mm) {
+        if (mm == null) {
+            return "";
+        }
+        return units == Units.SI
+                ? Long.toString(mm)
+                : BigDecimal.valueOf(mm)
+                        .divide(MM_PER_INCH, 2, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString();
     }
 
     /** The stored value itself, for titles. */
@@ -80,6 +94,11 @@ public record Figures(Units units) {
             return money(Money.of(quantity, unit));
         }
         return pieces(quantity);
+    }
+
+    /** A reckoned quantity, rounded to the whole mm or up to the tenth of a piece. */
+    public String rounded(double quantity, String unit) {
+        return unit.equals("mm") ? run(Math.round(quantity)) : number(quantity) + " pieces";
     }
 
     /** A number with at most two decimals, for means and standard deviations. */

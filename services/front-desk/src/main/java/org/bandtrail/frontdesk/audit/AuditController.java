@@ -1,0 +1,70 @@
+package org.bandtrail.frontdesk.audit;
+
+import java.util.Map;
+import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.Stock;
+import org.bandtrail.frontdesk.neighbours.SupplyStock;
+import org.bandtrail.frontdesk.pages.Entered;
+import org.bandtrail.frontdesk.pages.Form;
+import org.bandtrail.frontdesk.wording.Csv;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Shows the audit and passes on how a finding was settled. */
+@Controller
+class AuditController {
+    private final SupplyStock stock;
+
+    AuditController(SupplyStock stock) {
+        this.stock = stock;
+    }
+
+    @GetMapping("/audit")
+    String audit(Model page) {
+        return shown(page, Entered.fresh(Map.of()));
+    }
+
+    @GetMapping("/audit.csv")
+    ResponseEntity<byte[]> file() {
+        return new Csv<Stock.Finding>()
+                .column("what", Stock.Finding::what)
+                .column("material", Stock.Finding::material)
+                .column("reel_or_batch", Stock.Finding::id)
+                .column("place", Stock.Finding::place)
+                .column("person_id", Stock.Finding::personId)
+                .column("quantity", Stock.Finding::quantity)
+                .column("unit", Stock.Finding::unit)
+                .column("since", Stock.Finding::since)
+                .file("audit-findings", stock.audit().findings());
+    }
+
+    @PostMapping("/audit/settle")
+    String settle(@RequestParam MultiValueMap<String, String> sent, Model page, RedirectAttributes next) {
+        Form form = new Form(sent);
+        Optional<Entered> back = Entered.unlessDone(
+                sent,
+                () -> stock.tell().send(
+                    "/discrepancies/settle",
+                    form.body().text("id", "place", "way", "reason").done()));
+        if (back.isPresent()) {
+            return shown(page, back.get());
+        }
+        next.addFlashAttribute(
+                "done",
+                "Settled: " + form.text("id")
+                        + (form.text("way").equals("found") ? " was found." : " is written off, with your reason beside it."));
+        return "redirect:/audit";
+    }
+
+    private String shown(Model page, Entered entered) {
+        page.addAttribute("audit", stock.audit());
+        page.addAttribute("entered", entered);
+        return "audit";
+    }
+}

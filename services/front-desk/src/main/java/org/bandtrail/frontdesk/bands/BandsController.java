@@ -1,0 +1,93 @@
+package org.bandtrail.frontdesk.bands;
+
+import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Inspections;
+import org.bandtrail.frontdesk.neighbours.Installs;
+import org.bandtrail.frontdesk.neighbours.Rows;
+import org.bandtrail.frontdesk.neighbours.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.Visits;
+import org.bandtrail.frontdesk.wording.Csv;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The round, the list of bands, one band, and what to do for a stuck animal. */
+@Controller
+class BandsController {
+    private static final int PAGE = 100;
+    private static final int ROUND = 40;
+    private final SiteInstalls installs;
+    private final Inspections inspections;
+
+    BandsController(SiteInstalls installs, Inspections inspections) {
+        this.installs = installs;
+        this.inspections = inspections;
+    }
+
+    @GetMapping("/round")
+    String round(
+            Model page, @RequestParam(defaultValue = "") String site, @RequestParam(defaultValue = "") String after) {
+        Rows<Visits.DueBand> due =
+                inspections.bands(Map.of("due", "true", "site", site, "after", after, "limit", ROUND));
+        page.addAttribute("due", due.rows());
+        page.addAttribute("next", due.next());
+        page.addAttribute("sites", installs.sites());
+        page.addAttribute("site", site);
+        return "round";
+    }
+
+    @GetMapping("/stuck-animal")
+    String stuckAnimal() {
+        return "stuck-animal";
+    }
+
+    @GetMapping("/bands")
+    String bands(
+            Model page,
+            @RequestParam(defaultValue = "") String q,
+            @RequestParam(defaultValue = "") String site,
+            @RequestParam(defaultValue = "up") String state,
+            @RequestParam(defaultValue = "") String after) {
+        String asked = state.equals("all") ? "" : state;
+        Rows<Installs.Band> bands =
+                installs.bands(Map.of("q", q, "site", site, "state", asked, "after", after, "limit", PAGE));
+        page.addAttribute("bands", bands.rows());
+        page.addAttribute("next", bands.next());
+        page.addAttribute("sites", installs.sites());
+        page.addAttribute("q", q);
+        page.addAttribute("site", site);
+        page.addAttribute("state", state);
+        return "bands";
+    }
+
+    @GetMapping("/bands.csv")
+    ResponseEntity<byte[]> file(@RequestParam(defaultValue = "") String site) {
+        return new Csv<Installs.Band>()
+                .column("band_id", Installs.Band::bandId)
+                .column("tree_id", Installs.Band::treeId)
+                .column("site_id", Installs.Band::siteId)
+                .column("state", Installs.Band::state)
+                .column("fitted_at", Installs.Band::fittedAt)
+                .column("person_id", Installs.Band::personId)
+                .column("tape_reel_id", Installs.Band::tapeReelId)
+                .column("tape_mm", Installs.Band::tapeMm)
+                .column("mesh_reel_id", Installs.Band::meshReelId)
+                .column("mesh_mm", Installs.Band::meshMm)
+                .column("pieces", Installs.Band::pieces)
+                .column("height_mm", Installs.Band::heightMm)
+                .column("must_remove_by", Installs.Band::mustRemoveBy)
+                .file("bands", installs.allBands(Map.of("site", site)));
+    }
+
+    @GetMapping("/bands/{bandId}")
+    String band(@PathVariable String bandId, Model page) {
+        page.addAttribute("band", installs.band(bandId));
+        page.addAttribute("looks", inspections.band(bandId));
+        page.addAttribute("stages", Answers.STAGES);
+        page.addAttribute("answers", Answers.WORDS);
+        return "band";
+    }
+}

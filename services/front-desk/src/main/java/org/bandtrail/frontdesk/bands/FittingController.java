@@ -1,0 +1,121 @@
+package org.bandtrail.frontdesk.bands;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import org.bandtrail.frontdesk.neighbours.Installs;
+import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
+import org.bandtrail.frontdesk.neighbours.Problem;
+import org.bandtrail.frontdesk.neighbours.SiteInstalls;
+import org.bandtrail.frontdesk.pages.Desk;
+import org.bandtrail.frontdesk.pages.Entered;
+import org.bandtrail.frontdesk.pages.Form;
+import org.bandtrail.frontdesk.pages.PleaseConfirm;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Fitting a band: find the tree, see the proposed lengths, write what was really used. */
+@Controller
+class FittingController {
+    private static final int TREES = 30;
+    private final SiteInstalls installs;
+    private final Custody custody;
+
+    FittingController(SiteInstalls installs, Custody custody) {
+        this.installs = installs;
+        this.custody = custody;
+    }
+
+    @GetMapping("/bands/new")
+    String form(
+            Model page,
+            @RequestParam(defaultValue = "") String tree,
+            @RequestParam(defaultValue = "") String girth,
+            @RequestParam(defaultValue = "") String girthUnit,
+            @RequestParam(defaultValue = "") String q) {
+        if (tree.isBlank()) {
+            page.addAttribute("q", q);
+            page.addAttribute(
+                    "trees",
+                    q.isBlank() ? List.of() : installs.trees(Map.of("q", q, "limit", TREES)).rows());
+            return "band-tree";
+        }
+        return shown(
+                page,
+                Entered.fresh(Map.of("treeId", tree, "girth", girth, "girthUnit", girthUnit)),
+                Form.withUnit(girth.strip(), girthUnit));
+    }
+
+    @PostMapping("/bands")
+    String fit(
+            @RequestParam MultiValueMap<String, String> sent,
+            Model page,
+            RedirectAttributes next,
+            @ModelAttribute("desk") Desk desk) {
+        Form form = new Form(sent);
+        AtomicReference<List<Installs.Flag>> flags = new AtomicReference<>(List.of());
+        Optional<Entered> back = Entered.unlessDone(sent, () -> {
+            Map<String, Object> band = band(form, desk);
+            if (!form.text("confirmed").equals("yes")) {
+                askAboutSlips(band);
+            }
+            Installs.Fitted fitted = installs.tell().post("/bands", band, Installs.Fitted.class);
+            flags.set(fitted.flags() == null ? List.of() : fitted.flags());
+        });
+        if (back.isPresent()) {
+            return shown(page, back.get(), form.length("girth"));
+        }
+        String bandId = form.identity("bandId");
+        next.addFlashAttribute("done", "Band " + bandId + " is up on tree " + form.text("treeId") + ".");
+        next.addFlashAttribute("flags", flags.get());
+        return "redirect:/bands/" + bandId;
+    }
+
+    private void askAboutSlips(Map<String, Object> band) {
+        List<Problem.Question> questions =
+                installs.tell().post("/bands/check", band, Installs.Check.class).questions();
+        if (!questions.isEmpty()) {
+            throw new PleaseConfirm(questions);
+        }
+    }
+
+    private static Map<String, Object> band(Form form, Desk desk) {
+        Form.Body body = form.body()
+                .text("bandId", "treeId", "siteId", "crewId", "personId")
+                .length("girth", "height")
+                .put("tape", Map.of("reelId", form.identity("tapeReel"), "length", form.length("tapeLength")))
+                .happened(desk.days());
+        if (form.has("meshReel")) {
+            body.put("mesh", Map.of("reelId", form.identity("meshReel"), "length", form.length("meshLength")));
+        }
+        if (form.has("fastenerBatch")) {
+            body.put(
+                    "fasteners",
+                    Map.of("batchId", form.identity("fastenerBatch"), "pieces", form.whole("fastenerPieces")));
+        }
+        return body.done();
+    }
+
+    private String shown(Model page, Entered entered, String girth) {
+        Installs.Tree tree = installs.tree(entered.value("treeId"));
+        page.addAttribute("tree", tree);
+        Map<String, Object> asked = new HashMap<>();
+        asked.put(girth.isBlank() ? "tree" : "girth", girth.isBlank() ? tree.treeId() : girth);
+        try {
+            page.addAttribute("proposal", installs.proposal(asked));
+        } catch (NeighbourRefused noProposal) {
+            page.addAttribute("noProposal", noProposal.problem());
+        }
+        custody.offer(page);
+        page.addAttribute("entered", entered);
+        return "band-new";
+    }
+}

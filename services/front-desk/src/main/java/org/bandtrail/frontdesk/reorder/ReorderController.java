@@ -1,0 +1,86 @@
+package org.bandtrail.frontdesk.reorder;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.Stock;
+import org.bandtrail.frontdesk.neighbours.SupplyStock;
+import org.bandtrail.frontdesk.pages.Entered;
+import org.bandtrail.frontdesk.pages.Form;
+import org.bandtrail.frontdesk.wording.Csv;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** Reorder points, and what they depend on. */
+@Controller
+class ReorderController {
+    private final SupplyStock stock;
+
+    ReorderController(SupplyStock stock) {
+        this.stock = stock;
+    }
+
+    @GetMapping("/reorder")
+    String reorder(Model page) {
+        return shown(page, Entered.fresh(Map.of()));
+    }
+
+    @GetMapping("/reorder.csv")
+    ResponseEntity<byte[]> file() {
+        return new Csv<Stock.ReorderPoint>()
+                .column("material_code", Stock.ReorderPoint::materialCode)
+                .column("depot_id", Stock.ReorderPoint::depotId)
+                .column("unit", Stock.ReorderPoint::unit)
+                .column("on_hand", Stock.ReorderPoint::onHand)
+                .column("mean_per_day", Stock.ReorderPoint::meanPerDay)
+                .column("sd_per_day", Stock.ReorderPoint::sdPerDay)
+                .column("days_observed", Stock.ReorderPoint::daysObserved)
+                .column("lead_time_days", Stock.ReorderPoint::leadTimeDays)
+                .column("lead_time_sd_days", Stock.ReorderPoint::leadTimeSdDays)
+                .column("service_level_permille", Stock.ReorderPoint::serviceLevelPermille)
+                .column("safety_stock", Stock.ReorderPoint::safetyStock)
+                .column("reorder_point", Stock.ReorderPoint::reorderPoint)
+                .column("reorder_now", Stock.ReorderPoint::reorderNow)
+                .column("runs_out_on", Stock.ReorderPoint::runsOutOn)
+                .file("reorder-points", stock.reorderPoints());
+    }
+
+    @PostMapping("/reorder/{materialCode}")
+    String supply(
+            @PathVariable String materialCode,
+            @RequestParam MultiValueMap<String, String> sent,
+            Model page,
+            RedirectAttributes next) {
+        Form form = new Form(sent);
+        Optional<Entered> back = Entered.unlessDone(
+                sent,
+                () -> stock.tell().put(
+                        "/items/" + materialCode + "/supply",
+                        form.body()
+                                .whole("leadTimeDays", "leadTimeSdDays", "serviceLevelPermille")
+                                .text("reason")
+                                .done()));
+        if (back.isPresent()) {
+            return shown(page, back.get());
+        }
+        next.addFlashAttribute("done", "The supply of " + materialCode + " is changed; the reorder points follow.");
+        return "redirect:/reorder";
+    }
+
+    private String shown(Model page, Entered entered) {
+        List<Stock.ReorderPoint> points = stock.reorderPoints();
+        page.addAttribute("points", points);
+        page.addAttribute("items", stock.items());
+        page.addAttribute(
+                "now", points.stream().filter(Stock.ReorderPoint::reorderNow).toList());
+        page.addAttribute("entered", entered);
+        return "reorder";
+    }
+}

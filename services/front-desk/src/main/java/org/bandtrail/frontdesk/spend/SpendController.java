@@ -1,0 +1,62 @@
+package org.bandtrail.frontdesk.spend;
+
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.bandtrail.frontdesk.neighbours.Installs;
+import org.bandtrail.frontdesk.neighbours.NeighbourSilent;
+import org.bandtrail.frontdesk.neighbours.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.Stock;
+import org.bandtrail.frontdesk.neighbours.SupplyStock;
+import org.bandtrail.frontdesk.wording.Csv;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.http.ResponseEntity;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+
+/** Spend per site. */
+@Controller
+class SpendController {
+    private static final Logger LOG = LoggerFactory.getLogger(SpendController.class);
+    private final SupplyStock stock;
+    private final SiteInstalls installs;
+
+    SpendController(SupplyStock stock, SiteInstalls installs) {
+        this.stock = stock;
+        this.installs = installs;
+    }
+
+    @GetMapping("/spend")
+    String spend(Model page) {
+        page.addAttribute("spend", stock.spend("site"));
+        try {
+            page.addAttribute("sites", names());
+            page.addAttribute("namesMissing", false);
+        } catch (NeighbourSilent silent) {
+            LOG.warn("Spend is shown without site names: {}", silent.getMessage());
+            page.addAttribute("sites", Map.of());
+            page.addAttribute("namesMissing", true);
+        }
+        return "spend";
+    }
+
+    @GetMapping("/spend.csv")
+    ResponseEntity<byte[]> file() {
+        return new Csv<Stock.SpendLine>()
+                .column("site_id", Stock.SpendLine::siteId)
+                .column("currency", Stock.SpendLine::currency)
+                .column("tape_minor", Stock.SpendLine::tapeMinor)
+                .column("mesh_minor", Stock.SpendLine::meshMinor)
+                .column("fastener_minor", Stock.SpendLine::fastenerMinor)
+                .column("total_minor", Stock.SpendLine::totalMinor)
+                .column("tape_mm", Stock.SpendLine::tapeMm)
+                .column("mesh_mm", Stock.SpendLine::meshMm)
+                .column("pieces", Stock.SpendLine::pieces)
+                .file("spend-per-site", stock.spend("site").rows());
+    }
+
+    private Map<String, String> names() {
+        return installs.sites().stream().collect(Collectors.toMap(Installs.Site::siteId, Installs.Site::name));
+    }
+}

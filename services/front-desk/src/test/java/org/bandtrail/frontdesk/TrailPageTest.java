@@ -5,17 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.bandtrail.frontdesk.people.Role;
 import org.junit.jupiter.api.Test;
 
-/** The home page, from a recorded answer of supply-stock. */
+/** The home page, from recorded answers of supply-stock. */
 class TrailPageTest {
     private final RunningDesk desk = RunningDesk.fresh();
 
     @Test
     void the_home_page_answers_in_a_sentence_and_draws_every_material() throws Exception {
         desk.services().recorded("GET /trail", "trail.json");
+        desk.services().recorded("GET /audit", "audit.json");
 
         String page = desk.reads(Role.LEAD, "/").getContentAsString();
 
-        assertThat(page).contains("<b>4,200.00 m</b> of tape received", "One thing does not add up.");
+        assertThat(page)
+                .contains("<b>4,200.00 m</b> of tape received")
+                .contains("The audit reads zero; one question between books and field is open.");
         assertThat(page.split("<svg class=\"trail", -1))
                 .as("wide and tall for three materials")
                 .hasSize(7);
@@ -25,6 +28,7 @@ class TrailPageTest {
     @Test
     void the_services_are_told_who_reads_and_given_the_key() throws Exception {
         desk.services().recorded("GET /trail", "trail.json");
+        desk.services().recorded("GET /audit", "audit.json");
 
         desk.reads(Role.CREW, "/");
 

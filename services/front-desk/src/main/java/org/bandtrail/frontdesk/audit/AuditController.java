@@ -49,16 +49,16 @@ class AuditController {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> stock.tell().send(
-                    "/discrepancies/settle",
-                    form.body().text("id", "place", "way", "reason").done()));
+                () -> stock.tell()
+                        .send(
+                                "/discrepancies/settle",
+                                form.body()
+                                        .text("material", "id", "place", "reason")
+                                        .done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }
-        next.addFlashAttribute(
-                "done",
-                "Settled: " + form.text("id")
-                        + (form.text("way").equals("found") ? " was found." : " is written off, with your reason beside it."));
+        next.addFlashAttribute("done", "Settled: " + form.text("id") + ", with your reason beside it.");
         return "redirect:/audit";
     }
 

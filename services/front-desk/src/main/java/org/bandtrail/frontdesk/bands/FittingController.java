@@ -1,10 +1,10 @@
 package org.bandtrail.frontdesk.bands;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
 import org.bandtrail.frontdesk.neighbours.Problem;
@@ -45,7 +45,9 @@ class FittingController {
             page.addAttribute("q", q);
             page.addAttribute(
                     "trees",
-                    q.isBlank() ? List.of() : installs.trees(Map.of("q", q, "limit", TREES)).rows());
+                    q.isBlank()
+                            ? List.of()
+                            : installs.trees(Map.of("q", q, "limit", TREES)).rows());
             return "band-tree";
         }
         return shown(
@@ -61,21 +63,21 @@ class FittingController {
             RedirectAttributes next,
             @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
-        AtomicReference<List<Installs.Flag>> flags = new AtomicReference<>(List.of());
+        List<Installs.Flag> flags = new ArrayList<>();
         Optional<Entered> back = Entered.unlessDone(sent, () -> {
             Map<String, Object> band = band(form, desk);
             if (!form.text("confirmed").equals("yes")) {
                 askAboutSlips(band);
             }
             Installs.Fitted fitted = installs.tell().post("/bands", band, Installs.Fitted.class);
-            flags.set(fitted.flags() == null ? List.of() : fitted.flags());
+            flags.addAll(fitted.flags() == null ? List.of() : fitted.flags());
         });
         if (back.isPresent()) {
             return shown(page, back.get(), form.length("girth"));
         }
         String bandId = form.identity("bandId");
         next.addFlashAttribute("done", "Band " + bandId + " is up on tree " + form.text("treeId") + ".");
-        next.addFlashAttribute("flags", flags.get());
+        next.addFlashAttribute("flags", flags);
         return "redirect:/bands/" + bandId;
     }
 

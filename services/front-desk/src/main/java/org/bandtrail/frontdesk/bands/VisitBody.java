@@ -40,7 +40,8 @@ final class VisitBody {
         boolean seen = form.text("bycatch").equals("yes");
         Form.Body body = form.columns().put("seen", seen);
         if (seen) {
-            body.text("animal", "action", "handedTo").put("alive", form.text("alive").equals("yes"));
+            body.text("animal", "action", "handedTo")
+                    .put("alive", form.text("alive").equals("yes"));
         }
         return body.done();
     }

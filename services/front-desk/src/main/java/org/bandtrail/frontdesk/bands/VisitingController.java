@@ -1,9 +1,9 @@
 package org.bandtrail.frontdesk.bands;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import org.bandtrail.frontdesk.neighbours.Inspections;
 import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.Visits;
@@ -44,16 +44,16 @@ class VisitingController {
             RedirectAttributes next,
             @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
-        AtomicReference<List<Installs.Flag>> flags = new AtomicReference<>(List.of());
+        List<Installs.Flag> flags = new ArrayList<>();
         Optional<Entered> back = Entered.unlessDone(sent, () -> {
             Visits.Seen seen = inspections.tell().post("/visits", VisitBody.of(form, bandId, desk), Visits.Seen.class);
-            flags.set(seen.flags() == null ? List.of() : seen.flags());
+            flags.addAll(seen.flags() == null ? List.of() : seen.flags());
         });
         if (back.isPresent()) {
             return shown("visit", page, bandId, back.get());
         }
         next.addFlashAttribute("done", "Stored: band " + bandId + ", " + Answers.words(form.text("answer")) + ".");
-        next.addFlashAttribute("flags", flags.get());
+        next.addFlashAttribute("flags", flags);
         boolean alive = form.text("bycatch").equals("yes") && form.text("alive").equals("yes");
         return alive ? "redirect:/stuck-animal" : "redirect:/round";
     }
@@ -73,17 +73,20 @@ class VisitingController {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> inspections.tell().send(
-                        "/teardowns",
-                        form.body()
-                                .text("teardownId", "personId", "bagId", "mesh", "fasteners")
-                                .put("bandId", bandId)
-                                .happened(desk.days())
-                                .done()));
+                () -> inspections
+                        .tell()
+                        .send(
+                                "/teardowns",
+                                form.body()
+                                        .text("teardownId", "personId", "bagId", "mesh", "fasteners")
+                                        .put("bandId", bandId)
+                                        .happened(desk.days())
+                                        .done()));
         if (back.isPresent()) {
             return shown("take-down", page, bandId, back.get());
         }
-        next.addFlashAttribute("done", "Band " + bandId + " is down; its tape is in bag " + form.identity("bagId") + ".");
+        next.addFlashAttribute(
+                "done", "Band " + bandId + " is down; its tape is in bag " + form.identity("bagId") + ".");
         return "redirect:/round";
     }
 

@@ -36,8 +36,7 @@ class HandoutsController {
     String handouts(Model page, @RequestParam(defaultValue = "") String after) {
         Rows<Stock.Handout> handouts = stock.handouts(Map.of("after", after, "limit", PAGE));
         page.addAttribute(
-                "open",
-                handouts.rows().stream().filter(Stock.Handout::open).toList());
+                "open", handouts.rows().stream().filter(Stock.Handout::open).toList());
         page.addAttribute(
                 "closed",
                 handouts.rows().stream().filter(handout -> !handout.open()).toList());
@@ -47,7 +46,7 @@ class HandoutsController {
                 stock.reorderPoints().stream()
                         .filter(Stock.ReorderPoint::reorderNow)
                         .toList());
-        page.addAttribute("mark", stock.trail().audit());
+        page.addAttribute("findings", stock.audit().findings().size());
         return "handouts";
     }
 
@@ -77,15 +76,16 @@ class HandoutsController {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> stock.tell().send(
-                        "/handouts",
-                        form.body()
-                                .text("kitId", "depotId", "crewId", "personId")
-                                .put("reels", form.filled("reelId"))
-                                .put("batches", List.of())
-                                .put("fasteners", fasteners(form))
-                                .happened(desk.days())
-                                .done()));
+                () -> stock.tell()
+                        .send(
+                                "/handouts",
+                                form.body()
+                                        .text("kitId", "depotId", "crewId", "personId")
+                                        .put("reels", form.filled("reelId"))
+                                        .put("batches", List.of())
+                                        .put("fasteners", fasteners(form))
+                                        .happened(desk.days())
+                                        .done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }
@@ -112,7 +112,8 @@ class HandoutsController {
     private String shown(Model page, Entered entered) {
         List<Stock.Depot> depots = stock.depots();
         String depot = entered.value("depotId");
-        String chosen = depot.isEmpty() && depots.size() == 1 ? depots.getFirst().depotId() : depot;
+        String chosen =
+                depot.isEmpty() && depots.size() == 1 ? depots.getFirst().depotId() : depot;
         page.addAttribute("depots", depots);
         page.addAttribute("depot", chosen);
         page.addAttribute("crews", stock.crews());

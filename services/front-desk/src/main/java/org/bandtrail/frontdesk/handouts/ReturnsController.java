@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
@@ -44,22 +43,24 @@ class ReturnsController {
             RedirectAttributes next,
             @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
-        AtomicReference<Stock.Returned> returned = new AtomicReference<>(new Stock.Returned(List.of()));
+        List<Stock.ReturnLine> lines = new ArrayList<>();
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> returned.set(stock.tell().post(
-                        "/returns",
-                        form.body()
-                                .text("kitId", "personId", "depotId")
-                                .put("reels", reels(form))
-                                .put("batches", batches(form))
-                                .happened(desk.days())
-                                .done(),
-                        Stock.Returned.class)));
+                () -> lines.addAll(stock.tell()
+                        .post(
+                                "/returns",
+                                form.body()
+                                        .text("kitId", "personId", "depotId")
+                                        .put("reels", reels(form))
+                                        .put("batches", batches(form))
+                                        .happened(desk.days())
+                                        .done(),
+                                Stock.Returned.class)
+                        .lines()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }
-        next.addFlashAttribute("returned", returned.get().lines());
+        next.addFlashAttribute("returned", lines);
         next.addFlashAttribute("returnedReels", form.filled("reelId"));
         next.addFlashAttribute("returnedBy", form.text("personId"));
         return "redirect:/handouts";

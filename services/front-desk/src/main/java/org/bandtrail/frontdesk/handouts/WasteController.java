@@ -55,20 +55,22 @@ class WasteController {
         List<String> bags = form.filled("bagIds");
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> inspections.tell().send(
-                        "/loads",
-                        form.body()
-                                .text("loadId", "carrier")
-                                .put("bagIds", bags)
-                                .happened(desk.days())
-                                .done()));
+                () -> inspections
+                        .tell()
+                        .send(
+                                "/loads",
+                                form.body()
+                                        .text("loadId", "carrier")
+                                        .put("bagIds", bags)
+                                        .happened(desk.days())
+                                        .done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }
         next.addFlashAttribute(
                 "done",
-                "Load %s took %s to disposal.".formatted(
-                        form.identity("loadId"), bags.size() == 1 ? "one bag" : bags.size() + " bags"));
+                "Load %s took %s to disposal."
+                        .formatted(form.identity("loadId"), bags.size() == 1 ? "one bag" : bags.size() + " bags"));
         return "redirect:/waste";
     }
 
@@ -76,7 +78,8 @@ class WasteController {
         List<Visits.Bag> bags = inspections.bags();
         page.addAttribute(
                 "waiting", bags.stream().filter(bag -> bag.loadId() == null).toList());
-        page.addAttribute("gone", bags.stream().filter(bag -> bag.loadId() != null).toList());
+        page.addAttribute(
+                "gone", bags.stream().filter(bag -> bag.loadId() != null).toList());
         page.addAttribute("entered", entered);
         return "waste";
     }

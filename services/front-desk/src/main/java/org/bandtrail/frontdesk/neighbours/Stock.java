@@ -107,7 +107,11 @@ public final class Stock {
         }
     }
 
-    /** A kit handed out. */
+    /**
+     * A kit handed out.
+     *
+     * @param open whether the person still has anything of it
+     */
     public record Handout(
             String kitId,
             String depotId,
@@ -115,49 +119,46 @@ public final class Stock {
             String personId,
             @Nullable Instant handedOutAt,
             boolean open,
-            @Nullable List<KitReel> reels,
-            @Nullable List<KitBatch> batches) {}
+            List<KitLine> reels,
+            List<KitLine> batches) {}
 
-    /** A reel in a kit. */
-    public record KitReel(
-            String reelId,
+    /** A reel (mm) or batch (pieces) in a kit: what was handed out, and what the person has of it by the books. */
+    public record KitLine(
+            String id,
             @Nullable String materialCode,
             @Nullable String kind,
-            @Nullable Long lengthMm) {}
-
-    /** Fasteners in a kit. */
-    public record KitBatch(
-            String batchId,
-            @Nullable String materialCode,
-            @Nullable Long pieces) {}
+            long handedOut,
+            long stillOut) {}
 
     /** What came back against what the books expected. */
     public record Returned(List<ReturnLine> lines) {}
 
     /** One reel in mm or one batch in pieces. */
-    public record ReturnLine(String id, long expected, long measured, long difference) {}
+    public record ReturnLine(String id, long expected, long found, long difference) {}
 
-    /** The trail: where all tape, mesh and fasteners are, and whether the audit reads zero. */
-    public record Trail(FlowMm tape, FlowMm mesh, FlowPieces fasteners, AuditMark audit) {}
+    /**
+     * The trail: where all tape and mesh (mm) and all fasteners (pieces) are.
+     *
+     * @param unknown what the field used of reels and batches whose receipt is not in the books
+     */
+    public record Trail(Along tape, Along mesh, Along fasteners, Along unknown) {}
 
-    /** Where all lengths of one kind are, in mm. */
-    public record FlowMm(
-            long depotMm, long crewMm, long treeMm, long bagMm, long disposedMm, long missingMm, long writtenOffMm) {}
+    /** How much is at each station; received is the sum of the others. Negative where the field took more. */
+    public record Along(
+            long received, long depot, long crew, long tree, long bag, long disposed, long missing, long writtenOff) {}
 
-    /** Where all fasteners are, in pieces. */
-    public record FlowPieces(
-            long depotPieces,
-            long crewPieces,
-            long treePieces,
-            long bagPieces,
-            long disposedPieces,
-            long missingPieces,
-            long writtenOffPieces) {}
+    /** What is at one place. */
+    public record AtPlace(String place, long tapeMm, long meshMm, long pieces) {}
 
-    /** The end of the trail. */
-    public record AuditMark(boolean zero, long findings) {}
+    /** What hangs on the trees of one site. */
+    public record AtSite(String siteId, long trees, long tapeMm, long meshMm, long pieces) {}
 
-    /** The audit with its laws and what it found. */
+    /**
+     * The audit.
+     *
+     * @param zero whether every law holds on the stored data
+     * @param findings where books and field disagree: open questions to people, not errors of the books
+     */
     public record Audit(@Nullable Instant readAt, boolean zero, List<Law> laws, List<Finding> findings) {}
 
     /** One law with both its sides. */
@@ -166,7 +167,7 @@ public final class Stock {
     /** Something that does not add up. */
     public record Finding(
             String what,
-            @Nullable String material,
+            String material,
             String id,
             @Nullable String place,
             @Nullable String personId,
@@ -221,5 +222,6 @@ public final class Stock {
             boolean reorderNow,
             @Nullable LocalDate runsOutOn,
             @Nullable String formula,
-            @Nullable String source) {}
+            @Nullable String source,
+            @Nullable String note) {}
 }

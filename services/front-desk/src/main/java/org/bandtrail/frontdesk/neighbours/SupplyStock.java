@@ -17,6 +17,8 @@ public final class SupplyStock {
             new ParameterizedTypeReference<>() {};
     private static final ParameterizedTypeReference<Rows<Stock.ReorderPoint>> REORDER =
             new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Stock.AtPlace>> PLACES = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Stock.AtSite>> SITES = new ParameterizedTypeReference<>() {};
     private final Neighbour neighbour;
 
     /** Supply-stock behind this neighbour. */
@@ -92,6 +94,16 @@ public final class SupplyStock {
     /** All kits handed out. */
     public List<Stock.Handout> allHandouts() {
         return neighbour.everything(after -> handouts(withAfter(Map.of(), after)));
+    }
+
+    /** One page of places with something at them, in the order of their names. */
+    public Rows<Stock.AtPlace> atPlaces(String after, int limit) {
+        return neighbour.get("/whereabouts", Map.of("by", "place", "after", after, "limit", limit), PLACES);
+    }
+
+    /** What hangs on the trees of each site now. */
+    public List<Stock.AtSite> atSites() {
+        return neighbour.get("/whereabouts", Map.of("by", "site"), SITES).rows();
     }
 
     /** Spend by site, tree or item. */

@@ -1,6 +1,8 @@
 package org.bandtrail.frontdesk.pages;
 
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.bandtrail.frontdesk.people.Person;
 import org.bandtrail.frontdesk.people.Role;
 import org.bandtrail.frontdesk.wording.CommandIds;
@@ -20,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Desk(
         @Nullable Person reader, String at, Figures figures, Days days, Map<String, String> names, CommandIds ids) {
+    private static final Pattern IDENTITY = Pattern.compile("[A-Z0-9][A-Z0-9-]*");
 
     /** The theme the reader chose: auto, day or dark. */
     public String theme() {
@@ -44,6 +47,15 @@ public record Desk(
     /** The name of a person, or the identity if no name is known. */
     public String person(@Nullable String personId) {
         return personId == null || personId.isBlank() ? "nobody" : names.getOrDefault(personId, personId);
+    }
+
+    /** A sentence of a service with identities of known people replaced by their names. */
+    public String named(@Nullable String sentence) {
+        if (sentence == null) {
+            return "";
+        }
+        return IDENTITY.matcher(sentence)
+                .replaceAll(found -> Matcher.quoteReplacement(names.getOrDefault(found.group(), found.group())));
     }
 
     /** A place such as {@code crew:P-07} in words, for example {@code with Wren Alder}. */
@@ -78,6 +90,7 @@ public record Desk(
             case "depot", "crew" -> "/reels?place=" + place;
             case "bag" -> "/waste";
             case "missing" -> "/audit";
+            case "disposed" -> "/waste";
             default -> null;
         };
     }

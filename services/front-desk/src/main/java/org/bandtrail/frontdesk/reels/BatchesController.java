@@ -83,14 +83,15 @@ class BatchesController {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> stock.tell().send(
-                    "/batches",
-                    form.body()
-                            .text("batchId", "materialCode", "depotId")
-                            .whole("pieces")
-                            .money("cost")
-                            .happened(desk.days())
-                            .done()));
+                () -> stock.tell()
+                        .send(
+                                "/batches",
+                                form.body()
+                                        .text("batchId", "materialCode", "depotId")
+                                        .whole("pieces")
+                                        .money("cost")
+                                        .happened(desk.days())
+                                        .done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }

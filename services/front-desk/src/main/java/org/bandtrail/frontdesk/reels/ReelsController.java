@@ -67,8 +67,12 @@ class ReelsController {
                 .column("missing_mm", Stock.Reel::missingMm)
                 .column("written_off_mm", Stock.Reel::writtenOffMm)
                 .column("place", Stock.Reel::place)
-                .column("cost_minor", reel -> reel.cost() == null ? null : reel.cost().minor())
-                .column("currency", reel -> reel.cost() == null ? null : reel.cost().currency())
+                .column(
+                        "cost_minor",
+                        reel -> reel.cost() == null ? null : reel.cost().minor())
+                .column(
+                        "currency",
+                        reel -> reel.cost() == null ? null : reel.cost().currency())
                 .column("last_moved_at", Stock.Reel::lastMovedAt)
                 .file("reels", stock.allReels(Map.of()));
     }
@@ -96,14 +100,15 @@ class ReelsController {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> stock.tell().send(
-                    "/reels",
-                    form.body()
-                            .text("reelId", "materialCode", "depotId", "lot")
-                            .length("length")
-                            .money("cost")
-                            .happened(desk.days())
-                            .done()));
+                () -> stock.tell()
+                        .send(
+                                "/reels",
+                                form.body()
+                                        .text("reelId", "materialCode", "depotId", "lot")
+                                        .length("length")
+                                        .money("cost")
+                                        .happened(desk.days())
+                                        .done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }

@@ -61,12 +61,13 @@ class ReorderController {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> stock.tell().put(
-                        "/items/" + materialCode + "/supply",
-                        form.body()
-                                .whole("leadTimeDays", "leadTimeSdDays", "serviceLevelPermille")
-                                .text("reason")
-                                .done()));
+                () -> stock.tell()
+                        .put(
+                                "/items/" + materialCode + "/supply",
+                                form.body()
+                                        .whole("leadTimeDays", "leadTimeSdDays", "serviceLevelPermille")
+                                        .text("reason")
+                                        .done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }

@@ -1,5 +1,7 @@
 package org.bandtrail.frontdesk.trail;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.bandtrail.frontdesk.neighbours.Stock;
@@ -14,6 +16,23 @@ import org.bandtrail.frontdesk.wording.Figures;
  * @param inPieces whether the amounts are pieces; otherwise they are mm
  */
 public record Flow(String material, String name, List<Stop> stops, boolean inPieces) {
+    private static final List<Map.Entry<String, String>> PLACES = List.of(
+            Map.entry("depot", "in depots"),
+            Map.entry("crew", "with crews"),
+            Map.entry("missing", "missing"),
+            Map.entry("written-off", "written off"),
+            Map.entry("tree", "on trees"),
+            Map.entry("bag", "in waste bags"),
+            Map.entry("disposed", "disposed"));
+
+    /** The kinds of places in the order of the trail, with their words. */
+    static final Map<String, String> KINDS = kinds();
+
+    private static Map<String, String> kinds() {
+        Map<String, String> kinds = new LinkedHashMap<>();
+        PLACES.forEach(place -> kinds.put(place.getKey(), place.getValue()));
+        return Collections.unmodifiableMap(kinds);
+    }
 
     /**
      * One place on the way.
@@ -46,34 +65,19 @@ public record Flow(String material, String name, List<Stop> stops, boolean inPie
                 .sum();
     }
 
-    static Flow of(String material, String name, Stock.FlowMm mm) {
+    static Flow of(String material, String name, Stock.Along along) {
         return of(
                 material,
                 name,
-                false,
+                material.equals("fastener"),
                 List.of(
-                        mm.depotMm(),
-                        mm.crewMm(),
-                        mm.missingMm(),
-                        mm.writtenOffMm(),
-                        mm.treeMm(),
-                        mm.bagMm(),
-                        mm.disposedMm()));
-    }
-
-    static Flow of(String material, String name, Stock.FlowPieces pieces) {
-        return of(
-                material,
-                name,
-                true,
-                List.of(
-                        pieces.depotPieces(),
-                        pieces.crewPieces(),
-                        pieces.missingPieces(),
-                        pieces.writtenOffPieces(),
-                        pieces.treePieces(),
-                        pieces.bagPieces(),
-                        pieces.disposedPieces()));
+                        along.depot(),
+                        along.crew(),
+                        along.missing(),
+                        along.writtenOff(),
+                        along.tree(),
+                        along.bag(),
+                        along.disposed()));
     }
 
     /** The trail of one reel. */
@@ -114,19 +118,10 @@ public record Flow(String material, String name, List<Stop> stops, boolean inPie
                 .mapToObj(index -> {
                     Map.Entry<String, String> place = PLACES.get(index);
                     boolean lost = index == 2 || index == 3;
-                    String link = lost ? "/audit" : "/where?at=" + place.getKey() + "#" + material;
+                    String link = "/where?at=" + place.getKey();
                     return new Stop(place.getKey(), place.getValue(), amounts.get(index), link, lost);
                 })
                 .toList();
         return new Flow(material, name, stops, inPieces);
     }
-
-    private static final List<Map.Entry<String, String>> PLACES = List.of(
-            Map.entry("depot", "in depots"),
-            Map.entry("crew", "with crews"),
-            Map.entry("missing", "missing"),
-            Map.entry("written-off", "written off"),
-            Map.entry("tree", "on trees"),
-            Map.entry("bag", "in waste bags"),
-            Map.entry("disposed", "disposed"));
 }

@@ -1,17 +1,24 @@
 package org.bandtrail.frontdesk.trail;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
+import org.bandtrail.frontdesk.wording.Csv;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
 
-/** The home page. */
+/** The home page, and what is at each kind of place. */
 @Controller
 class TrailController {
+    private static final int PAGE = 100;
+    private static final int WHOLE = 1_000;
     private final SupplyStock stock;
 
     TrailController(SupplyStock stock) {
@@ -28,7 +35,42 @@ class TrailController {
         page.addAttribute("flows", flows);
         page.addAttribute("drawings", Drawn.all(flows, desk.figures()));
         page.addAttribute("shown", TrailDrawing.shown(flows));
-        page.addAttribute("audit", trail.audit());
+        page.addAttribute("audit", stock.audit());
+        page.addAttribute("unknown", trail.unknown());
         return "trail";
+    }
+
+    @GetMapping("/where")
+    String where(
+            Model page,
+            @RequestParam(defaultValue = "depot") String at,
+            @RequestParam(defaultValue = "") String after) {
+        String begin = at + ":";
+        Rows<Stock.AtPlace> places = stock.atPlaces(after.isEmpty() ? begin : after, PAGE);
+        List<Stock.AtPlace> here = places.rows().stream()
+                .filter(place -> place.place().startsWith(begin))
+                .toList();
+        page.addAttribute("at", at);
+        page.addAttribute("places", here);
+        page.addAttribute("next", here.size() == places.rows().size() ? places.next() : null);
+        page.addAttribute("kinds", Flow.KINDS);
+        return "where";
+    }
+
+    @GetMapping("/where.csv")
+    ResponseEntity<byte[]> file() {
+        List<Stock.AtPlace> places = new ArrayList<>();
+        String after = "";
+        while (after != null) {
+            Rows<Stock.AtPlace> rows = stock.atPlaces(after, WHOLE);
+            places.addAll(rows.rows());
+            after = rows.next();
+        }
+        return new Csv<Stock.AtPlace>()
+                .column("place", Stock.AtPlace::place)
+                .column("tape_mm", Stock.AtPlace::tapeMm)
+                .column("mesh_mm", Stock.AtPlace::meshMm)
+                .column("pieces", Stock.AtPlace::pieces)
+                .file("whereabouts", places);
     }
 }

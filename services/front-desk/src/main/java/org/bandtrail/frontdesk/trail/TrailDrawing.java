@@ -62,7 +62,7 @@ public record TrailDrawing(double width, double height, boolean tall, List<Stret
             double thick = thickness(stop, scale);
             double at = first + index * pitch;
             double turn = at - BEND - thick / 2;
-            pen.ribbon(flow, from, turn, left, "from " + since + " on: towards " + stop.name());
+            pen.ribbon(flow, from, turn, left, stop.key(), "on the way from " + since + " to " + stop.key());
             pen.peel(flow, stop, turn, left, thick, figures);
             pen.label(flow, stop, at, figures);
             left -= thick;
@@ -85,14 +85,14 @@ public record TrailDrawing(double width, double height, boolean tall, List<Stret
     /** Writes shapes in one of the two directions. */
     private record Pen(boolean tall, List<Stretch> stretches, List<Label> labels) {
 
-        void ribbon(Flow flow, double from, double to, double thick, String title) {
+        void ribbon(Flow flow, double from, double to, double thick, String target, String title) {
             if (thick <= 0 || to <= from) {
                 return;
             }
             double begin = from + (from == START ? 0 : GAP);
             String path = "M" + at(begin, TOP) + "L" + at(to, TOP) + "L" + at(to, TOP + thick) + "L"
                     + at(begin, TOP + thick) + "Z";
-            stretches.add(new Stretch(path, flow.material(), "/where", flow.name() + " " + title));
+            stretches.add(new Stretch(path, flow.material(), "/where?at=" + target, flow.name() + " " + title));
         }
 
         void peel(Flow flow, Flow.Stop stop, double turn, double left, double thick, Figures figures) {

@@ -69,8 +69,11 @@ class ImportController {
         try {
             page.addAttribute(
                     "preview",
-                    installs.tell().upload(
-                            "/tree-imports/preview", parts(text, fileName, mapping), Installs.ImportPreview.class));
+                    installs.tell()
+                            .upload(
+                                    "/tree-imports/preview",
+                                    parts(text, fileName, mapping),
+                                    Installs.ImportPreview.class));
         } catch (NeighbourRefused refused) {
             return mapping(page, text, fileName, Entered.again(sent, refused.problem()));
         }
@@ -80,13 +83,12 @@ class ImportController {
 
     @PostMapping("/import/{importId}/store")
     String store(
-            @PathVariable String importId,
-            @RequestParam MultiValueMap<String, String> sent,
-            RedirectAttributes next) {
-        Installs.Stored stored = installs.tell().post(
-                "/tree-imports/" + importId + "/store",
-                new Form(sent).body().put("onlyReady", true).done(),
-                Installs.Stored.class);
+            @PathVariable String importId, @RequestParam MultiValueMap<String, String> sent, RedirectAttributes next) {
+        Installs.Stored stored = installs.tell()
+                .post(
+                        "/tree-imports/" + importId + "/store",
+                        new Form(sent).body().put("onlyReady", true).done(),
+                        Installs.Stored.class);
         next.addFlashAttribute(
                 "done", stored.stored() == 1 ? "One tree is stored." : stored.stored() + " trees are stored.");
         return "redirect:/trees";

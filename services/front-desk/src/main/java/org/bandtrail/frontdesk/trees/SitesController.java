@@ -54,12 +54,13 @@ class SitesController {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> installs.tell().send(
-                        "/sites",
-                        form.body()
-                                .text("siteId", "name", "accessNotes")
-                                .decimal("lat", "lon")
-                                .done()));
+                () -> installs.tell()
+                        .send(
+                                "/sites",
+                                form.body()
+                                        .text("siteId", "name", "accessNotes")
+                                        .decimal("lat", "lon")
+                                        .done()));
         if (back.isPresent()) {
             page.addAttribute("entered", back.get());
             return "site-new";

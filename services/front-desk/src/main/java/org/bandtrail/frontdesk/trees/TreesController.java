@@ -78,13 +78,14 @@ class TreesController {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> installs.tell().send(
-                        "/trees",
-                        form.body()
-                                .text("treeId", "siteId", "tag", "species")
-                                .length("girth", "dbh")
-                                .happened(desk.days())
-                                .done()));
+                () -> installs.tell()
+                        .send(
+                                "/trees",
+                                form.body()
+                                        .text("treeId", "siteId", "tag", "species")
+                                        .length("girth", "dbh")
+                                        .happened(desk.days())
+                                        .done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }

@@ -36,7 +36,8 @@ public final class Csv<T> {
         CsvWriter csv = CsvWriter.builder().build(out);
         csv.writeRecord(headers);
         for (T row : rows) {
-            csv.writeRecord(columns.stream().map(column -> safe(column.apply(row))).toList());
+            csv.writeRecord(
+                    columns.stream().map(column -> safe(column.apply(row))).toList());
         }
         return out.toString();
     }
@@ -47,7 +48,10 @@ public final class Csv<T> {
                 .contentType(new MediaType("text", "csv", StandardCharsets.UTF_8))
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.attachment().filename(name + ".csv").build().toString())
+                        ContentDisposition.attachment()
+                                .filename(name + ".csv")
+                                .build()
+                                .toString())
                 .body(text(rows).getBytes(StandardCharsets.UTF_8));
     }
 

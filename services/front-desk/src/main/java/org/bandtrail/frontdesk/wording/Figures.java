@@ -85,15 +85,15 @@ public record Figures(Units units) {
         return minor == null ? NOTHING : money(Money.of(minor, currency));
     }
 
-    /** A quantity whose unit came with it: mm, pieces, or minor units of a currency. */
+    /** A quantity whose unit came with it: mm, pieces, minor units of a currency ({@code USD ...}), or anything else. */
     public String quantity(long quantity, String unit) {
         if (unit.equals("mm")) {
             return run(quantity);
         }
-        if (unit.matches("[A-Z]{3}")) {
-            return money(Money.of(quantity, unit));
+        if (unit.matches("[A-Z]{3}( .*)?")) {
+            return money(Money.of(quantity, unit.substring(0, 3)));
         }
-        return pieces(quantity);
+        return unit.equals("pieces") ? pieces(quantity) : count(quantity) + " " + unit;
     }
 
     /** A reckoned quantity, rounded to the whole mm or up to the tenth of a piece. */

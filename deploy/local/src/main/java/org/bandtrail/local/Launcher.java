@@ -1,5 +1,6 @@
 package org.bandtrail.local;
 
+import java.io.Console;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -63,12 +64,19 @@ public final class Launcher {
         Shutdown shutdown = new Shutdown();
         Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(shutdown), "stop"));
         House house = House.start(options, out::println, shutdown);
+        FirstStart first = new FirstStart(house, options, out::println);
+        first.run(new ConsoleProgress(out, isTerminal()));
         if (options.stopAfterLoad()) {
             out.println("Everything is up and loaded; stopping as asked.");
             return;
         }
-        out.println(Welcome.text(house));
+        out.println(Welcome.text(house, first.people(), new Reception(house).password()));
         new CountDownLatch(1).await();
+    }
+
+    private static boolean isTerminal() {
+        Console console = System.console();
+        return console != null && console.isTerminal();
     }
 
     private void stop(Shutdown shutdown) {

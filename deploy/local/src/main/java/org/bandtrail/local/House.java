@@ -111,7 +111,7 @@ public final class House implements AutoCloseable {
      * @param service the service
      * @return its running context
      */
-    ConfigurableApplicationContext context(Service service) {
+    public ConfigurableApplicationContext context(Service service) {
         return Optional.ofNullable(contexts.get(service))
                 .orElseThrow(() -> new IllegalStateException(service.id() + " is not running"));
     }

@@ -3,7 +3,6 @@ package org.bandtrail.siteinstalls.bands;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import org.bandtrail.kernel.BandId;
 import org.bandtrail.kernel.Length;
@@ -86,21 +85,9 @@ public record Band(
                 fitting.fasteners(),
                 day.plusDays(books.policy().values().removeAfterDays()),
                 books.policy().version(),
-                findings(fit),
+                BandCheck.findings(fitting, books.with(fitted), fit.when()),
                 fit.by(),
                 fit.when());
-    }
-
-    private List<Finding> findings(FitBand fit) {
-        List<Finding> findings = new ArrayList<>(BandCheck.findings(fit.fitting(), fit.books(), fit.when()));
-        if (fitted != null) {
-            findings.add(Finding.of(
-                    BandFlag.BAND_FITTED_BEFORE,
-                    fit.bandId(),
-                    "Band %s was fitted before, at %s. Perhaps the number was used twice."
-                            .formatted(fit.bandId(), fitted)));
-        }
-        return findings;
     }
 
     /** The band after the event; an event of another band is a damaged history and throws. */

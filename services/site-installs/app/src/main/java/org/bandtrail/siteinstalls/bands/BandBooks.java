@@ -30,7 +30,7 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 /**
- * Opens the books for fittings that arrive together: four questions to the database for all of them. Bands of the same
+ * Opens the books for fittings that arrive together: five questions to the database for all of them. Bands of the same
  * delivery see each other, so that two crews' bands on one tree are noticed even when they come at once.
  */
 @Component
@@ -80,6 +80,8 @@ class BandBooks {
         Set<SiteId> sitesKnown = sites.registered(
                 fittings.stream().map(dated -> dated.fitting().siteId()).distinct().toList());
         Map<ReelId, KnownReel> reelsKnown = reels.known(reelsOf(fittings));
+        Map<BandId, Instant> fitted = new HashMap<>(bands.fitted(
+                fittings.stream().map(dated -> dated.fitting().bandId()).toList()));
         Map<LocalDate, CutPolicyVersion> versions = new HashMap<>();
         List<Books> books = new ArrayList<>();
         for (Dated dated : fittings) {
@@ -90,9 +92,11 @@ class BandBooks {
                     sitesKnown.contains(fitting.siteId()),
                     registered(known.get(fitting.treeId())),
                     onTree,
+                    fitted.get(fitting.bandId()),
                     reelsKnown.get(fitting.tape().reelId()),
                     fitting.mesh() == null ? null : reelsKnown.get(fitting.mesh().reelId()),
                     versions.computeIfAbsent(LocalDate.ofInstant(dated.happened(), ZoneOffset.UTC), policies::on)));
+            fitted.put(fitting.bandId(), dated.happened());
             onTree.add(fitting.bandId());
             up.put(fitting.treeId(), onTree);
         }

@@ -37,6 +37,7 @@ final class BandCheck {
     /** All findings, in the order of the form. */
     static List<Finding> findings(Fitting fitting, Books books, Occurred when) {
         BandCheck check = new BandCheck(fitting, books);
+        check.identity();
         check.tree();
         check.girth();
         check.height();
@@ -70,6 +71,16 @@ final class BandCheck {
         Length fromTape =
                 fitting.tape().length().minus(tape.overlap()).minus(tape.tab().times(2));
         return fromTape.max(Length.ofMm(1));
+    }
+
+    private void identity() {
+        if (books.fittedBefore() != null) {
+            add(
+                    BandFlag.BAND_FITTED_BEFORE,
+                    fitting.bandId(),
+                    "Band %s was fitted before, at %s. Perhaps the number was used twice."
+                            .formatted(fitting.bandId(), books.fittedBefore()));
+        }
     }
 
     private void tree() {

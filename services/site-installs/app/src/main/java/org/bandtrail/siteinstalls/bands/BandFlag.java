@@ -11,7 +11,7 @@ public enum BandFlag {
     /** The register has the tree at another site. */
     SITE_DIFFERS("site-differs", "siteId", true),
     /** A band of this identity was fitted before. */
-    BAND_FITTED_BEFORE("band-fitted-before", "bandId", false),
+    BAND_FITTED_BEFORE("band-fitted-before", "bandId", true),
     /** Neither the crew nor the register knows the girth. */
     GIRTH_MISSING("girth-missing", "girth", true),
     /** The trunk is thinner than the policy bands. */

@@ -75,6 +75,19 @@ public class Bands {
         return up;
     }
 
+    /** When these bands were fitted last, of those that were. */
+    public Map<BandId, Instant> fitted(Collection<BandId> bands) {
+        Map<BandId, Instant> fitted = new HashMap<>();
+        jdbc.sql("SELECT band_id, fitted_at FROM band WHERE band_id = ANY (?) AND fitted_at IS NOT NULL")
+                .param(bands.stream().map(BandId::value).distinct().toArray(String[]::new))
+                .query((ResultSet row) -> {
+                    fitted.put(
+                            new BandId(row.getString(1)),
+                            row.getObject(2, OffsetDateTime.class).toInstant());
+                });
+        return fitted;
+    }
+
     private List<BandView.Step> steps(BandId bandId) {
         return jdbc.sql("SELECT * FROM band_step WHERE band_id = ? ORDER BY happened_at DESC, position DESC")
                 .param(bandId.value())

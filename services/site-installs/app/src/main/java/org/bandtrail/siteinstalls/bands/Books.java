@@ -1,5 +1,6 @@
 package org.bandtrail.siteinstalls.bands;
 
+import java.time.Instant;
 import java.util.List;
 import org.bandtrail.kernel.BandId;
 import org.bandtrail.kernel.Length;
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param siteKnown whether the site of the fitting is registered
  * @param tree the tree, null if it is not registered
  * @param bandsUp other bands that hang on the tree
+ * @param fittedBefore when a band of this identity was fitted before, null if never
  * @param tapeReel what is known of the tape's reel, null if nothing
  * @param meshReel what is known of the mesh's reel, null if nothing or there is no mesh
  * @param policy the cut-length policy in force on the day of the fitting
@@ -23,6 +25,7 @@ public record Books(
         boolean siteKnown,
         @Nullable RegisteredTree tree,
         List<BandId> bandsUp,
+        @Nullable Instant fittedBefore,
         @Nullable KnownReel tapeReel,
         @Nullable KnownReel meshReel,
         CutPolicyVersion policy) {
@@ -38,6 +41,13 @@ public record Books(
      * @param girth last measured, null if never
      */
     public record RegisteredTree(SiteId siteId, @Nullable Length girth) {}
+
+    /** The same books when the band itself remembers an earlier fitting. */
+    Books with(@Nullable Instant remembered) {
+        return remembered == null
+                ? this
+                : new Books(siteKnown, tree, bandsUp, remembered, tapeReel, meshReel, policy);
+    }
 
     /** The registered girth, null if there is none. */
     public @Nullable Length registeredGirth() {

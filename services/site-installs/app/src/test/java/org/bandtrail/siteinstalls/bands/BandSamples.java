@@ -46,6 +46,7 @@ final class BandSamples {
             true,
             new Books.RegisteredTree(ALDER, Length.ofMm(1230)),
             List.of(),
+            null,
             new KnownReel(TAPE, new MaterialCode("TAPE-100"), MaterialKind.TAPE, Length.ofMm(100), null),
             new KnownReel(MESH, new MaterialCode("MESH-300"), MaterialKind.MESH, Length.ofMm(300), Length.ofMm(13)),
             PolicySamples.VERSION_1);

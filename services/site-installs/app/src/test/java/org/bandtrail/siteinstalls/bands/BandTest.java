@@ -52,7 +52,7 @@ class BandTest {
                 FITTING.fasteners());
         assertThat(fitted(unmeasured, BOOKS).girth()).isEqualTo(Length.ofMm(1230));
         assertThat(fitted(unmeasured, BOOKS).height()).isEqualTo(Length.ofMm(1200));
-        Books without = new Books(true, null, BOOKS.bandsUp(), BOOKS.tapeReel(), BOOKS.meshReel(), BOOKS.policy());
+        Books without = new Books(true, null, BOOKS.bandsUp(), null, BOOKS.tapeReel(), BOOKS.meshReel(), BOOKS.policy());
         // 1325 - 50 - 2 x 19
         assertThat(fitted(unmeasured, without).girth()).isEqualTo(Length.ofMm(1237));
     }

@@ -88,7 +88,8 @@ class TreesOnPostgresTest {
                 .body();
         assertThat(second.path("rows")).hasSize(2);
         assertThat(second.path("next").isNull()).isTrue();
-        assertThat(http.get("/trees?site=OAK&q=%25").body().path("rows")).hasSize(5);
+        assertThat(http.get("/trees?site=OAK&q=0%_od").body().path("rows")).hasSize(5);
+        assertThat(http.get("/trees?site=OAK&q=5_%").body().path("rows")).isEmpty();
     }
 
     @Test

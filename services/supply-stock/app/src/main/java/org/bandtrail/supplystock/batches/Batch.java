@@ -12,6 +12,7 @@ import org.bandtrail.supplystock.holdings.Holding;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.batches.BatchEvent.HandedOut;
+import org.bandtrail.supplystock.batches.BatchEvent.PiecesCorrected;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesDisposed;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesFitted;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesFound;
@@ -101,6 +102,7 @@ public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind
                     case PUT_BACK_INTO_USE -> new PiecesPutBackIntoUse(batch, told.fact(), entry);
                     case SCRAPPED -> new PiecesScrapped(batch, told.fact(), entry);
                     case DISPOSED -> new PiecesDisposed(batch, told.fact(), entry);
+                    case CORRECTED -> new PiecesCorrected(batch, told.fact(), entry);
                 });
     }
 
@@ -151,6 +153,7 @@ public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind
             case PiecesTakenDown takenDown -> moved(takenDown.entry());
             case PiecesPutBackIntoUse back -> moved(back.entry());
             case PiecesScrapped scrapped -> moved(scrapped.entry());
+            case PiecesCorrected corrected -> moved(corrected.entry());
             case PiecesDisposed disposed -> moved(disposed.entry());
             case Returned returned -> moved(returned.entry());
             case PiecesWrittenOff writtenOff -> moved(writtenOff.entry());

@@ -56,6 +56,7 @@ final class BatchBalanceProjection implements Projection {
             case BatchEvent.PiecesTakenDown down -> line(position, down, "taken down", down.fact());
             case BatchEvent.PiecesPutBackIntoUse back -> line(position, back, "put back into use", back.fact());
             case BatchEvent.PiecesScrapped scrapped -> line(position, scrapped, "scrapped", scrapped.fact());
+            case BatchEvent.PiecesCorrected corrected -> line(position, corrected, "corrected", corrected.fact());
             case BatchEvent.PiecesDisposed disposed -> line(position, disposed, "disposed", disposed.fact());
             case BatchEvent.Returned returned -> line(position, returned, "returned", "counted " + returned.counted());
             case BatchEvent.PiecesWrittenOff off -> line(position, off, "written off", off.reason());

@@ -56,6 +56,11 @@ public sealed interface BatchEvent {
     @Revision("1")
     record PiecesDisposed(BatchId batchId, String fact, Entry entry) implements BatchEvent {}
 
+    /** A fact told late showed that what an earlier one moved is elsewhere in the field. */
+    @StoredAs("batch.pieces-corrected")
+    @Revision("1")
+    record PiecesCorrected(BatchId batchId, String fact, Entry entry) implements BatchEvent {}
+
     /** A person brought pieces back; they were counted. */
     @StoredAs("batch.returned")
     @Revision("1")

@@ -11,7 +11,12 @@ public enum FieldWork {
     /** From a person into a waste bag, spoilt on the job. */
     SCRAPPED,
     /** From a waste bag away with a disposal load. */
-    DISPOSED;
+    DISPOSED,
+    /**
+     * Between two places of the field, because a fact told late shows that an earlier one went elsewhere: from bag to bag,
+     * from a bag back to a person or tree, from one load to another.
+     */
+    CORRECTED;
 
     /**
      * The work that moves material so.
@@ -22,12 +27,28 @@ public enum FieldWork {
     public static FieldWork between(Place source, Place target) {
         FieldWork work =
                 switch (source.kind()) {
-                    case CREW -> target.kind() == PlaceKind.TREE ? FITTED : target.kind() == PlaceKind.BAG ? SCRAPPED : null;
+                    case CREW ->
+                        switch (target.kind()) {
+                            case TREE -> FITTED;
+                            case BAG -> SCRAPPED;
+                            case CREW -> CORRECTED;
+                            default -> null;
+                        };
                     case TREE ->
-                        target.kind() == PlaceKind.BAG
-                                ? TAKEN_DOWN
-                                : target.kind() == PlaceKind.CREW ? PUT_BACK_INTO_USE : null;
-                    case BAG -> target.kind() == PlaceKind.DISPOSED ? DISPOSED : null;
+                        switch (target.kind()) {
+                            case BAG -> TAKEN_DOWN;
+                            case CREW -> PUT_BACK_INTO_USE;
+                            case TREE -> CORRECTED;
+                            default -> null;
+                        };
+                    case BAG ->
+                        switch (target.kind()) {
+                            case DISPOSED -> DISPOSED;
+                            case BAG, CREW, TREE -> CORRECTED;
+                            default -> null;
+                        };
+                    case DISPOSED ->
+                        target.kind() == PlaceKind.BAG || target.kind() == PlaceKind.DISPOSED ? CORRECTED : null;
                     default -> null;
                 };
         if (work == null) {

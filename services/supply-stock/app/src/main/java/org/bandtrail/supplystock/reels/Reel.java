@@ -12,6 +12,7 @@ import org.bandtrail.supplystock.holdings.Holding;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.reels.ReelEvent.HandedOut;
+import org.bandtrail.supplystock.reels.ReelEvent.LengthCorrected;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthDisposed;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthFitted;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthFound;
@@ -98,6 +99,7 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
                     case PUT_BACK_INTO_USE -> new LengthPutBackIntoUse(reel, told.fact(), entry);
                     case SCRAPPED -> new LengthScrapped(reel, told.fact(), entry);
                     case DISPOSED -> new LengthDisposed(reel, told.fact(), entry);
+                    case CORRECTED -> new LengthCorrected(reel, told.fact(), entry);
                 });
     }
 
@@ -148,6 +150,7 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
             case LengthTakenDown takenDown -> moved(takenDown.entry());
             case LengthPutBackIntoUse back -> moved(back.entry());
             case LengthScrapped scrapped -> moved(scrapped.entry());
+            case LengthCorrected corrected -> moved(corrected.entry());
             case LengthDisposed disposed -> moved(disposed.entry());
             case Returned returned -> moved(returned.entry());
             case LengthWrittenOff writtenOff -> moved(writtenOff.entry());

@@ -56,6 +56,7 @@ final class ReelBalanceProjection implements Projection {
             case ReelEvent.LengthTakenDown down -> line(position, down, "taken down", down.fact());
             case ReelEvent.LengthPutBackIntoUse back -> line(position, back, "put back into use", back.fact());
             case ReelEvent.LengthScrapped scrapped -> line(position, scrapped, "scrapped", scrapped.fact());
+            case ReelEvent.LengthCorrected corrected -> line(position, corrected, "corrected", corrected.fact());
             case ReelEvent.LengthDisposed disposed -> line(position, disposed, "disposed", disposed.fact());
             case ReelEvent.Returned returned -> line(position, returned, "returned", "measured " + returned.measured());
             case ReelEvent.LengthWrittenOff off -> line(position, off, "written off", off.reason());

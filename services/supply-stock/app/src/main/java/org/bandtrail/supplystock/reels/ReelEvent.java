@@ -57,6 +57,11 @@ public sealed interface ReelEvent {
     @Revision("1")
     record LengthDisposed(ReelId reelId, String fact, Entry entry) implements ReelEvent {}
 
+    /** A fact told late showed that what an earlier one moved is elsewhere in the field. */
+    @StoredAs("reel.length-corrected")
+    @Revision("1")
+    record LengthCorrected(ReelId reelId, String fact, Entry entry) implements ReelEvent {}
+
     /** A person brought the reel back; the length on it was measured. */
     @StoredAs("reel.returned")
     @Revision("1")

@@ -3,7 +3,8 @@ package org.bandtrail.supplystock.reordering;
 /**
  * Demand of the lead time in pieces, where a normal curve is wrong: few pieces, many days without use, never below
  * nought. Negative binomial where the variance exceeds the mean (the usual case: a crew takes a boxful or nothing),
- * Poisson otherwise. A variance below the mean is also treated as Poisson, which errs on the safe side.
+ * Poisson otherwise. A variance below the mean is also treated as Poisson, which errs on the safe side; what has mean nought
+ * is nought.
  */
 public sealed interface CountedDemand permits NegativeBinomialDemand, PoissonDemand {
 
@@ -16,7 +17,7 @@ public sealed interface CountedDemand permits NegativeBinomialDemand, PoissonDem
      * @throws IllegalArgumentException if the mean is beyond 10^6 pieces; use the normal formula there
      */
     static CountedDemand of(LeadTimeDemand demand) {
-        return demand.variance() > demand.mean() * HARDLY_MORE_VARIABLE
+        return demand.mean() > 0 && demand.variance() > demand.mean() * HARDLY_MORE_VARIABLE
                 ? new NegativeBinomialDemand(demand.mean(), demand.variance())
                 : new PoissonDemand(demand.mean());
     }

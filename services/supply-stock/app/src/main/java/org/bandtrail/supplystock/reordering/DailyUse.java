@@ -56,13 +56,13 @@ public sealed interface DailyUse {
     /**
      * Measures a complete series.
      *
-     * @param useOfEachDay mm or pieces, 0 or more, one number per calendar day, zero days included
-     * @throws IllegalArgumentException naming the day whose use is negative
+     * @param useOfEachDay mm or pieces, 0 to 10^14, one number per calendar day, zero days included
+     * @throws IllegalArgumentException naming the day whose use is out of range
      */
     static DailyUse of(List<Long> useOfEachDay) {
         int days = useOfEachDay.size();
         for (int day = 0; day < days; day++) {
-            InRange.checked("Use of day " + (day + 1), useOfEachDay.get(day), 0, 1e10);
+            InRange.checked("Use of day " + (day + 1), useOfEachDay.get(day), 0, 1e14);
         }
         if (days < MINIMUM_DAYS) {
             return new TooFewDays(days);

@@ -13,7 +13,7 @@ package org.bandtrail.supplystock.reordering;
  * than the order, n(R) &lt; Q: shortages are then filled by the next order and not counted twice.
  */
 public final class FillRate {
-    private static final double MOST = 1e13;
+    private static final double MOST = 1e18;
 
     private FillRate() {}
 

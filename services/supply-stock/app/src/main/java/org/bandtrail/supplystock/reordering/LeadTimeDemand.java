@@ -13,13 +13,13 @@ package org.bandtrail.supplystock.reordering;
  * chapter 6 (citation from memory; worked examples beside the tests). Valid if the days' use is independent from day to
  * day and of the lead time; a season's start or end inside the lead time breaks that.
  *
- * @param mean E[D], in mm or pieces, 0 to 10^13
- * @param variance Var(D), in square units, 0 to 10^26
+ * @param mean E[D], in mm or pieces, 0 to 10^18
+ * @param variance Var(D), in square units, 0 to 10^36
  */
 public record LeadTimeDemand(double mean, double variance) {
     public LeadTimeDemand {
-        InRange.checked("Mean demand of the lead time", mean, 0, 1e13);
-        InRange.checked("Variance of the demand of the lead time", variance, 0, 1e26);
+        InRange.checked("Mean demand of the lead time", mean, 0, 1e18);
+        InRange.checked("Variance of the demand of the lead time", variance, 0, 1e36);
     }
 
     /** Carries the daily use over the lead time. */
@@ -30,7 +30,7 @@ public record LeadTimeDemand(double mean, double variance) {
 
     /** A demand given by its standard deviation, as textbooks do. */
     public static LeadTimeDemand ofSd(double mean, double sd) {
-        return new LeadTimeDemand(mean, InRange.checked("Standard deviation of the demand", sd, 0, 1e13) * sd);
+        return new LeadTimeDemand(mean, InRange.checked("Standard deviation of the demand", sd, 0, 1e18) * sd);
     }
 
     /** Standard deviation of D, in mm or pieces. */

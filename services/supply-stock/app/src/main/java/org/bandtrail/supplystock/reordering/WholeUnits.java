@@ -7,14 +7,14 @@ package org.bandtrail.supplystock.reordering;
  */
 final class WholeUnits {
     private static final double NOISE = 1e-6;
-    private static final double MOST = 1e13;
+    private static final double MOST = 1e18;
 
     private WholeUnits() {}
 
     /**
      * Rounds up.
      *
-     * @throws IllegalArgumentException if the value is not a number or beyond 10^13 units
+     * @throws IllegalArgumentException if the value is not a number or beyond 10^18 units
      */
     static long roundedUp(double units) {
         return (long) Math.ceil(InRange.checked("Quantity (mm or pieces)", units, -MOST, MOST) - NOISE);

@@ -83,6 +83,8 @@ class CountedDemandTest {
         assertThat(none.reorderPoint(new CycleServiceLevel(999))).isZero();
         assertThat(none.expectedShortage(3)).isZero();
         assertThat(none.probability(0)).isEqualTo(1);
+        CountedDemand delivered = CountedDemand.of(LeadTimeDemand.of(new DemandPerDay(3, 1), new LeadTime(0, 2)));
+        assertThat(delivered.reorderPoint(new CycleServiceLevel(999))).isZero();
     }
 
     @Test

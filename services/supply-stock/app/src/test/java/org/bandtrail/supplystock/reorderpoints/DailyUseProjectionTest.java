@@ -2,28 +2,17 @@ package org.bandtrail.supplystock.reorderpoints;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
 import org.bandtrail.eventstore.StoredEvent;
 import org.bandtrail.kernel.BagId;
 import org.bandtrail.kernel.DepotId;
-import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.LoadId;
-import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
-import org.bandtrail.kernel.Money;
-import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
-import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.TreeId;
-import org.bandtrail.supplystock.holdings.Entry;
-import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
-import org.bandtrail.supplystock.reels.ReelEvent;
 import org.bandtrail.supplystock.reorderpoints.UseRecords.ItemAtDepot;
 import org.bandtrail.testing.PostgresForTests;
 import org.flywaydb.core.Flyway;
@@ -34,7 +23,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** From events to the use of each day, on a real PostgreSQL. Lengths in mm. */
 class DailyUseProjectionTest {
-    private static final PersonId WHO = new PersonId("P-1");
+    private static final PersonId WHO = UseHistory.WHO;
     private static final Place NORTH = Place.depot(new DepotId("NORTH"));
     private static final Place SOUTH = Place.depot(new DepotId("SOUTH"));
     private static final Place CREW = Place.crew(WHO);
@@ -44,7 +33,7 @@ class DailyUseProjectionTest {
     private static final LocalDate JULY_31 = LocalDate.of(2026, 7, 31);
     private static JdbcClient jdbc;
 
-    private final List<StoredEvent> events = new ArrayList<>();
+    private final UseHistory history = new UseHistory();
 
     @BeforeAll
     static void migrate() {
@@ -156,8 +145,8 @@ class DailyUseProjectionTest {
             moved("R-1", CREW, TREE, 200, "2026-05-%02dT10:00:00Z".formatted(day));
             moved("R-1", CREW, NORTH, 1_700 - day, "2026-05-%02dT17:00:00Z".formatted(day));
         }
-        List<StoredEvent> all = List.copyOf(events);
-        apply();
+        List<StoredEvent> all = history.takeEvents();
+        new DailyUseProjection(jdbc).apply(all);
         var inOnePage = List.of(use(), records().page("", 10));
         empty();
         all.forEach(event -> new DailyUseProjection(jdbc).apply(List.of(event)));
@@ -173,32 +162,14 @@ class DailyUseProjectionTest {
     }
 
     private void apply() {
-        new DailyUseProjection(jdbc).apply(events);
-        events.clear();
+        new DailyUseProjection(jdbc).apply(history.takeEvents());
     }
 
     private void received(String reel, Place depot, long mm, String when) {
-        add(new ReelEvent.Received(
-                new ReelId(reel),
-                new MaterialCode("TAPE-1"),
-                MaterialKind.TAPE,
-                Length.ofMm(mm),
-                Money.of(1_000, "USD"),
-                entry(Place.SUPPLIER, depot, mm, when)));
+        history.received(reel, depot, mm, when);
     }
 
-    /** Which of the reel's events it is does not matter here: reordering looks at the moves alone. */
     private void moved(String reel, Place source, Place target, long mm, String when) {
-        add(new ReelEvent.LengthFitted(new ReelId(reel), "fact", entry(source, target, mm, when)));
-    }
-
-    private static Entry entry(Place source, Place target, long mm, String when) {
-        return new Entry(
-                List.of(new Move(source, target, mm)), List.of(), WHO, Occurred.at(Instant.parse(when)));
-    }
-
-    private void add(ReelEvent event) {
-        long position = events.size() + 1L;
-        events.add(new StoredEvent(position, new UUID(7, position), "reel/" + event.reelId(), position, event));
+        history.moved(reel, source, target, mm, when);
     }
 }

@@ -6,11 +6,6 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.SplittableRandom;
-import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicLong;
-import org.bandtrail.eventstore.StoredEvent;
 import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
@@ -23,7 +18,6 @@ import org.bandtrail.supplystock.holdings.Charge;
 import org.bandtrail.supplystock.holdings.Entry;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
-import org.bandtrail.supplystock.reels.ReelEvent;
 import org.bandtrail.supplystock.spend.Spend.NotReceived;
 import org.bandtrail.testing.PostgresForTests;
 import org.flywaydb.core.Flyway;
@@ -31,13 +25,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.jdbc.datasource.DataSourceTransactionManager;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /** From events to the spend, on a real PostgreSQL. */
 class SpendProjectionTest {
     private static JdbcClient jdbc;
-    private static TransactionTemplate transactions;
 
     @BeforeAll
     static void migrate() {
@@ -48,7 +39,6 @@ class SpendProjectionTest {
                 .load()
                 .migrate();
         jdbc = JdbcClient.create(database);
-        transactions = new TransactionTemplate(new DataSourceTransactionManager(database));
     }
 
     @BeforeEach
@@ -127,39 +117,6 @@ class SpendProjectionTest {
     }
 
     @Test
-    void two_hundred_random_histories_add_up_whatever_the_pages() {
-        SplittableRandom random = new SplittableRandom(20_260_601);
-        AtomicLong charged = new AtomicLong();
-        for (int run = 0; run < 200; run++) {
-            int seed = 1_000 + run;
-            transactions.executeWithoutResult(status -> {
-                charged.addAndGet(checkHistory(seed, random));
-                status.setRollbackOnly();
-            });
-        }
-        assertThat(charged).as("the histories charge something").hasPositiveValue();
-    }
-
-    /** Applies one history in pages of any size, compares, and returns what it charged. */
-    private static long checkHistory(int seed, SplittableRandom random) {
-        List<StoredEvent> events = SpendHistories.random(seed, 60).events();
-        for (int from = 0; from < events.size(); ) {
-            int to = Math.min(events.size(), from + random.nextInt(1, 20));
-            projection().apply(events.subList(from, to));
-            from = to;
-        }
-        assertThat(books().identities())
-                .as("history %d", seed)
-                .allSatisfy(identity -> assertThat(identity.differenceMinor()).isZero());
-        Map<String, Long> bySite = chargesBySiteAndCurrency(events);
-        assertThat(books().rows(SpendBy.SITE, "", 100))
-                .as("history %d", seed)
-                .allSatisfy(row -> assertThat(row.totalMinor()).isEqualTo(bySite.get(row.key())))
-                .hasSameSizeAs(bySite.keySet());
-        return bySite.values().stream().mapToLong(Long::longValue).sum();
-    }
-
-    @Test
     void rows_can_be_read_page_by_page() {
         apply(SpendHistories.random(42, 200));
         List<SpendRow> all = books().rows(SpendBy.TREE, "", 1_000);
@@ -173,27 +130,6 @@ class SpendProjectionTest {
         }
         assertThat(all).hasSizeGreaterThan(3);
         assertThat(paged).isEqualTo(all);
-    }
-
-    /** The same sums by another way: straight from the events, reel by reel. */
-    private static Map<String, Long> chargesBySiteAndCurrency(List<StoredEvent> events) {
-        Map<String, String> currencies = new TreeMap<>();
-        for (StoredEvent stored : events) {
-            if (stored.payload() instanceof ReelEvent.Received received) {
-                currencies.put(received.reelId().value(), received.cost().currency());
-            }
-        }
-        Map<String, Long> sums = new TreeMap<>();
-        for (StoredEvent stored : events) {
-            ReelEvent event = (ReelEvent) stored.payload();
-            String currency = currencies.get(event.reelId().value());
-            for (Charge charge : event.entry().charges()) {
-                if (currency != null && charge.account().startsWith("site:")) {
-                    sums.merge(charge.account().substring(5) + " " + currency, charge.minor(), Long::sum);
-                }
-            }
-        }
-        return sums;
     }
 
     private static void apply(SpendHistories history) {

@@ -1,6 +1,7 @@
 package org.bandtrail.local.season;
 
 import java.time.Instant;
+import java.util.Locale;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -13,7 +14,8 @@ final class DepotBodies {
 
     static ObjectNode item(Row row) {
         ObjectNode body = Body.command("item", row.text("materialCode"), SET_UP);
-        Body.copy(row, body, "materialCode", "kind", "name", "width", "opening", "reelLength");
+        body.put("kind", row.text("kind").toUpperCase(Locale.ROOT));
+        Body.copy(row, body, "materialCode", "name", "width", "opening", "reelLength");
         Body.copyNumbers(row, body, "packSize");
         Body.money(row, body, "unitCost", "unitCostMinor");
         return body;
@@ -40,7 +42,7 @@ final class DepotBodies {
 
     static ObjectNode reel(Row row) {
         ObjectNode body = Body.of(row, "reel", row.text("reelId"));
-        Body.copy(row, body, "reelId", "materialCode", "depotId", "length", "lot");
+        Body.copy(row, body, "reelId", "materialCode", "depotId", "length");
         Body.money(row, body, "cost", "costMinor");
         return body;
     }

@@ -22,14 +22,14 @@ final class ForestSupplies {
     }
 
     void register() {
-        post("/items", item("FP-TAPE", "tape", 4295).put("width", "127 mm").put("reelLength", "45 yd"));
+        post("/items", item("FP-TAPE", "TAPE", 4295).put("width", "127 mm").put("reelLength", "45 yd"));
         post(
                 "/items",
-                item("FP-MESH", "mesh", 6780)
+                item("FP-MESH", "MESH", 6780)
                         .put("width", "305 mm")
                         .put("opening", "12 mm")
                         .put("reelLength", "100 ft"));
-        post("/items", item("FP-PIN", "fastener", 1275).put("packSize", 500));
+        post("/items", item("FP-PIN", "FASTENER", 1275).put("packSize", 500));
         post(
                 "/depots",
                 now("depot", ForestInventoryRun.DEPOT)

@@ -53,7 +53,7 @@ final class CrewSeason {
                 visiting.visit(band, day, today);
             }
             if (band == bird) {
-                WildlifeFind.write(book);
+                WildlifeFind.write(book, band.bandId);
             }
         }
         takeDown(day, today, bird);
@@ -102,6 +102,7 @@ final class CrewSeason {
         book.teardowns.add(
                 book.next("T", 4),
                 band.bandId,
+                crew.crewId(),
                 today.holder,
                 day.bagId(),
                 reuse ? "reuse" : "bag",

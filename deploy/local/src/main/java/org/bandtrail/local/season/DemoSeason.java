@@ -97,6 +97,7 @@ public final class DemoSeason {
             case FIT -> field.fits(rows);
             case VISIT -> field.visits(rows);
             case TEARDOWN -> field.teardowns(rows);
+            case OUTCOME -> field.outcomes(rows);
             case LOAD -> field.loads(rows);
         }
     }
@@ -112,7 +113,7 @@ public final class DemoSeason {
                 hearing.await(doors.supplyStock(), doors.siteInstalls());
                 hearing.await(doors.supplyStock(), doors.inspections());
             }
-            case REEL, BATCH, HANDOUT, LOAD -> {}
+            case REEL, BATCH, HANDOUT, OUTCOME, LOAD -> {}
         }
     }
 

@@ -47,13 +47,21 @@ final class FieldBodies {
         ObjectNode bycatch = body.putObject("bycatch").put("seen", animal != null);
         if (animal != null) {
             bycatch.put("alive", animal.text("alive").equals("yes"));
+            bycatch.put("supervisorTold", animal.text("supervisorTold").equals("yes"));
             Body.copy(animal, bycatch, "animal", "action", "handedTo");
         }
     }
 
     static ObjectNode teardown(Row row) {
         ObjectNode body = Body.of(row, "teardown", row.text("teardownId"));
-        Body.copy(row, body, "teardownId", "bandId", "personId", "bagId", "mesh", "fasteners");
+        Body.copy(row, body, "teardownId", "bandId", "crewId", "personId", "bagId", "mesh", "fasteners");
+        return body;
+    }
+
+    /** What became of an animal found on a visit. */
+    static ObjectNode outcome(Row row) {
+        ObjectNode body = Body.of(row, "outcome", row.text("visitId"));
+        Body.copy(row, body, "bandId", "outcome", "handedTo", "handedAt");
         return body;
     }
 

@@ -43,7 +43,7 @@ final class FieldSender {
             }
             records.add(band);
         }
-        doors.siteInstalls().post("/bands/sync", sync, person(rows), place(rows));
+        accepted(doors.siteInstalls().post("/bands/sync", sync, person(rows), place(rows)), rows);
     }
 
     /** Has a wrongly typed length checked, as the crew's page does before it stores, and expects to be asked. */
@@ -68,7 +68,7 @@ final class FieldSender {
             String visitId = row.text("visitId");
             records.add(FieldBodies.visit(row, replacements.get(visitId), bycatch.get(visitId)));
         }
-        doors.inspections().post("/visits/sync", sync, person(rows), place(rows));
+        accepted(doors.inspections().post("/visits/sync", sync, person(rows), place(rows)), rows);
     }
 
     void teardowns(List<Row> rows) {
@@ -77,9 +77,29 @@ final class FieldSender {
         }
     }
 
+    /** Says what became of animals. */
+    void outcomes(List<Row> rows) {
+        for (Row row : rows) {
+            String path = "/bycatch/" + row.text("visitId") + "/outcome";
+            doors.inspections().post(path, FieldBodies.outcome(row), row.text("by"), row.place());
+        }
+    }
+
     void loads(List<Row> rows) {
         for (Row row : rows) {
             doors.inspections().post("/loads", FieldBodies.load(row), row.text("by"), row.place());
+        }
+    }
+
+    /** A sync answers each record on its own; one that was not taken stops the loading. */
+    private static void accepted(JsonNode answer, List<Row> rows) {
+        JsonNode results = answer.path("results");
+        for (int i = 0; i < results.size(); i++) {
+            String problem = results.get(i).path("problem").asString("");
+            if (!problem.isEmpty()) {
+                throw new SeasonStopped(
+                        "%s was not taken. %s".formatted(rows.get(i).place(), problem));
+            }
         }
     }
 

@@ -43,7 +43,7 @@ final class Fitting {
         reel.cut(tape.mm());
         String kind = (tree.tag().hashCode() & 7) < 5 ? Kit.MESH : Kit.FINE_MESH;
         Cut mesh = cutMesh(tree, kind, kit);
-        long pieces = Math.max(6, (tree.girthMm() + 99) / 100);
+        long pieces = piecesFor(tree);
         String bandId = book.next("B", 4);
         book.fits.add(
                 bandId,
@@ -91,6 +91,11 @@ final class Fitting {
     /** The strip for a tree, with the few millimetres by which people cut too long. */
     static CutLength tapeFor(Stand.Tree tree, Place.Crew crew, Dice dice) {
         return CutLength.of(tree.girthMm() + TAPE_BEYOND_GIRTH_MM + dice.between(0, 8), crew.lengths());
+    }
+
+    /** One pin or tack per 100 mm of girth, six at least. */
+    static long piecesFor(Stand.Tree tree) {
+        return Math.max(6, (tree.girthMm() + 99) / 100);
     }
 
     /** Lets the tree rest after a teardown. */

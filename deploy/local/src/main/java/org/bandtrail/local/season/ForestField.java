@@ -77,7 +77,7 @@ final class ForestField {
         }
         ObjectNode load = ForestInventoryRun.command("load", "FP-LOAD", day(7))
                 .put("loadId", "FP-LOAD")
-                .put("carrier", "works truck");
+                .put("carrier", "TRUCK-1");
         Body.list(load, "bagIds", List.of(BAG));
         doors.inspections().post("/loads", load, ForestInventoryRun.KEEPER, "the load");
     }

@@ -8,6 +8,7 @@ enum Kind {
     FIT("bands fitted"),
     VISIT("visits"),
     TEARDOWN("teardowns"),
+    OUTCOME("what became of an animal"),
     RETURN("kits back"),
     LOAD("waste disposed");
 

@@ -22,7 +22,7 @@ final class Mistakes {
     static final String LOST_REEL_CREW = "C-4";
 
     /** The day the River crew takes a part reel from the shelf without a handout. */
-    static final LocalDate UNWRITTEN_REEL = LocalDate.of(2026, 6, 22);
+    static final LocalDate UNWRITTEN_REEL = LocalDate.of(2026, 7, 6);
 
     static final String UNWRITTEN_REEL_CREW = "C-3";
 

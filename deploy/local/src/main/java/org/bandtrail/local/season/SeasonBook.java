@@ -16,8 +16,9 @@ final class SeasonBook {
             + "meshReel,meshLength,batch,pieces,happenedAt,sentAt");
     final CsvTable replacements =
             new CsvTable("visitId,tapeReel,tapeLength,meshReel,meshLength,oldMesh,batch,pieces,bagId");
-    final CsvTable bycatch = new CsvTable("visitId,animal,alive,action,handedTo");
-    final CsvTable teardowns = new CsvTable("teardownId,bandId,personId,bagId,mesh,fasteners,happenedAt,sentAt");
+    final CsvTable bycatch = new CsvTable("visitId,animal,alive,action,handedTo,supervisorTold");
+    final CsvTable outcomes = new CsvTable("visitId,bandId,outcome,handedTo,handedAt,by,happenedAt");
+    final CsvTable teardowns = new CsvTable("teardownId,bandId,crewId,personId,bagId,mesh,fasteners,happenedAt,sentAt");
     final CsvTable returns = new CsvTable("kitId,personId,depotId,reels,batches,by,happenedAt");
     final CsvTable loads = new CsvTable("loadId,bagIds,carrier,by,happenedAt");
     final CsvTable slips = new CsvTable("bandId,field,typed,meant,note");
@@ -59,6 +60,7 @@ final class SeasonBook {
         fits.write(folder.resolve("fits.csv"));
         replacements.write(folder.resolve("replacements.csv"));
         bycatch.write(folder.resolve("bycatch.csv"));
+        outcomes.write(folder.resolve("outcomes.csv"));
         teardowns.write(folder.resolve("teardowns.csv"));
         returns.write(folder.resolve("returns.csv"));
         loads.write(folder.resolve("loads.csv"));

@@ -122,7 +122,7 @@ public final class SeasonWriter {
             book.loads.add(
                     book.next("LOAD", 3),
                     disposal.bagIds(),
-                    "works truck " + disposal.truck(),
+                    "TRUCK-" + disposal.truck(),
                     disposal.by(),
                     day + "T18:30:00Z");
         }

@@ -32,6 +32,7 @@ final class Timeline {
             }
         }
         timeline.add(Kind.TEARDOWN, folder.resolve("teardowns.csv"));
+        timeline.add(Kind.OUTCOME, folder.resolve("outcomes.csv"));
         timeline.add(Kind.RETURN, folder.resolve("returns.csv"));
         timeline.add(Kind.LOAD, folder.resolve("loads.csv"));
         return timeline.chunks.values().stream()

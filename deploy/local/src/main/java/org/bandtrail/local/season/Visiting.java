@@ -7,6 +7,9 @@ final class Visiting {
     private static final double DISPERSION = 0.8;
     private static final int REPLACE_FROM_PERCENT = 65;
 
+    /** Pins are put back with the new strip unless they have rusted. */
+    private static final int NEW_PINS_PERMILLE = 150;
+
     /** With less than this on every reel of the kit, a covered strip waits for the next round. */
     private static final long LONGEST_STRIP_MM = 2_300;
 
@@ -77,7 +80,7 @@ final class Visiting {
             book.visits(at).repeatLast();
         }
         if (dice.chance(4)) {
-            book.bycatch.add(visitId, dice.chance(500) ? "bumblebee" : "ground beetle", "no", "noted", "");
+            book.bycatch.add(visitId, dice.chance(500) ? "bumblebee" : "ground beetle", "no", "noted", "", "");
         }
         if (tape || mesh) {
             replace(band, visitId, tape, mesh, day, kit);
@@ -137,9 +140,18 @@ final class Visiting {
             cells[3] = cut.text();
             cells[4] = "bag";
         }
-        int pieces = mesh ? 4 : 2;
+        boolean newPins = mesh || dice.chance(NEW_PINS_PERMILLE);
+        long pieces = newPins ? Fitting.piecesFor(band.tree) : 0;
         book.bagsFilled.add(day.bagId());
         book.replacements.add(
-                visitId, cells[0], cells[1], cells[2], cells[3], cells[4], kit.usePins(pieces), pieces, day.bagId());
+                visitId,
+                cells[0],
+                cells[1],
+                cells[2],
+                cells[3],
+                cells[4],
+                newPins ? kit.usePins(pieces) : "",
+                newPins ? pieces : "",
+                day.bagId());
     }
 }

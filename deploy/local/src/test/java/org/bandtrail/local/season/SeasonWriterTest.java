@@ -86,7 +86,7 @@ class SeasonWriterTest {
     void the_deliberate_mistakes_are_in_the_files() throws IOException {
         assertThat(Files.readString(SEASON.resolve("fits.csv"))).contains(Mistakes.WRONG_NUMBER_REEL);
         assertThat(Files.readString(SEASON.resolve("fits.csv"))).contains(Mistakes.SILENT_SENT_AT);
-        assertThat(Files.readString(SEASON.resolve("bycatch.csv"))).containsOnlyOnce("licensed wildlife rehabilitator");
+        assertThat(Files.readString(SEASON.resolve("bycatch.csv"))).containsOnlyOnce("REHAB-14");
         assertThat(Files.readString(SEASON.resolve("visits-2026-07.csv"))).containsOnlyOnce(",missing,");
         assertThat(Files.readString(DEMO_DATA.resolve("trees/girth-inches.csv")))
                 .contains("S-02,T007,2.8,");

@@ -44,7 +44,7 @@ final class Mistakes {
     static final String BIRD_CREW = "C-2";
 
     /** The day a guard has failed and the crew has no mesh with it; it is mended the next day. */
-    static final LocalDate GUARD = LocalDate.of(2026, 7, 21);
+    static final LocalDate GUARD = LocalDate.of(2026, 7, 22);
 
     static final String GUARD_CREW = "C-4";
 

@@ -14,8 +14,8 @@ final class WildlifeFind {
                 "small woodpecker",
                 "yes",
                 "Not pulled off. Sticky areas covered with paper, band cut on both sides, piece left on the bird; "
-                        + "dark, lidded, ventilated box, no food or water; rehabilitator called at once; supervisor told; "
-                        + "band taken down the same day.",
+                        + "dark, lidded, ventilated box, no food or water; rehabilitator called at once; supervisor "
+                        + "told; band taken down the same day.",
                 REHABILITATOR,
                 "yes");
         book.outcomes.add(

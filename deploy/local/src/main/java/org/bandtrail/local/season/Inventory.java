@@ -72,6 +72,7 @@ enum Inventory {
                             tree.species(),
                             this == DIAMETER_CM ? "" : tree.girthMm() + " mm",
                             this == DIAMETER_CM ? tree.written() + " cm" : "",
+                            Mistakes.isStoredNevertheless(tree) ? "yes" : "no",
                             "2026-04-16T14:00:00Z",
                             Mistakes.whyWrong(tree));
                 }

@@ -64,6 +64,11 @@ final class Mistakes {
         };
     }
 
+    /** Whether the wrong row can be read, so that the import stores it and only asks. */
+    static boolean isStoredNevertheless(Stand.Tree tree) {
+        return tree.siteId().equals("S-02");
+    }
+
     /** Why the inventory's row was wrong, for the corrections file. */
     static String whyWrong(Stand.Tree tree) {
         return switch (tree.siteId() + " " + tree.tag()) {

@@ -71,7 +71,7 @@ public final class SeasonWriter {
     }
 
     private static void writeInventories(List<Stand.Tree> trees, Path folder) throws IOException {
-        CsvTable corrections = new CsvTable("siteId,tag,species,girth,dbh,happenedAt,why");
+        CsvTable corrections = new CsvTable("siteId,tag,species,girth,dbh,stored,happenedAt,why");
         for (Inventory inventory : Inventory.values()) {
             inventory.write(trees, corrections, folder);
         }

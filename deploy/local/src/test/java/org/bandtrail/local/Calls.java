@@ -9,7 +9,7 @@ import java.time.Duration;
 import java.util.function.BooleanSupplier;
 
 /** Speaks to a running service as another service would: JSON, with the shared key, on behalf of a person. */
-final class Calls {
+public final class Calls {
 
     private static final Duration PATIENCE = Duration.ofSeconds(30);
 
@@ -18,15 +18,15 @@ final class Calls {
     private final URI base;
     private final String serviceKey;
 
-    Calls(URI base, String serviceKey) {
+    public Calls(URI base, String serviceKey) {
         this.base = base;
         this.serviceKey = serviceKey;
     }
 
     /** What a service answered. */
-    record Answer(int status, String body) {}
+    public record Answer(int status, String body) {}
 
-    Answer get(String path) {
+    public Answer get(String path) {
         return send(request(path).GET());
     }
 
@@ -34,7 +34,7 @@ final class Calls {
         return send(HttpRequest.newBuilder(base.resolve(path)).timeout(PATIENCE).GET());
     }
 
-    Answer post(String path, String json) {
+    public Answer post(String path, String json) {
         return send(request(path)
                 .header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(json)));

@@ -24,10 +24,15 @@ final class ChanceRule {
     private ChanceRule() {}
 
     static ArchRule timeAndChanceAreGiven(String base) {
+        return timeAndChanceAreGiven(base, Set.of());
+    }
+
+    /** {@code others}: simple names of further classes that may make them. */
+    static ArchRule timeAndChanceAreGiven(String base, Set<String> others) {
         return classes()
                 .that()
                 .resideInAPackage(base + "..")
-                .and(DescribedPredicate.describe("neither wire nor are the clock", type -> !mayMakeThem(type)))
+                .and(DescribedPredicate.describe("neither wire nor are the clock", type -> !mayMakeThem(type, others)))
                 .should(Conditions.forEach(
                         "be given time, identities and chance",
                         type -> type.getAccessesFromSelf().stream()
@@ -41,10 +46,10 @@ final class ChanceRule {
         return SOURCES.contains(type.getName());
     }
 
-    private static boolean mayMakeThem(JavaClass type) {
+    private static boolean mayMakeThem(JavaClass type, Set<String> others) {
         String name = type.getName().substring(type.getPackageName().length() + 1);
         String outer = name.split("\\$", 2)[0];
-        return outer.endsWith("Wiring") || outer.equals("EventClock");
+        return outer.endsWith("Wiring") || outer.equals("EventClock") || others.contains(outer);
     }
 
     private static boolean makesTimeOrChance(JavaAccess<?> access) {

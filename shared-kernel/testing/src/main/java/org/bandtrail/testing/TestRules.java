@@ -6,6 +6,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaAnnotation;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.properties.HasAnnotations;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.ArrayList;
@@ -27,12 +28,15 @@ final class TestRules {
         return List.of(testClassesAreRun(base), disabledTestsNameTheirIssue(base));
     }
 
-    /** The build looks for classes by name; a test under another name is never run and nobody is told. */
+    /**
+     * The build looks for classes by name; a test under another name is never run and nobody is told. Abstract classes
+     * are suites that others inherit under a name of their own.
+     */
     static ArchRule testClassesAreRun(String base) {
         return classes()
                 .that()
                 .resideInAPackage(base + "..")
-                .and(DescribedPredicate.describe("have tests", TestRules::hasTests))
+                .and(DescribedPredicate.describe("have tests and are no suites for others", TestRules::hasTests))
                 .should(Conditions.forEach("have a name the build runs", type -> {
                     String name = outermost(type);
                     return SUFFIXES.stream().anyMatch(name::endsWith)
@@ -69,7 +73,8 @@ final class TestRules {
     }
 
     private static boolean hasTests(JavaClass type) {
-        return type.getMethods().stream().anyMatch(TestRules::isTest);
+        return !type.getModifiers().contains(JavaModifier.ABSTRACT)
+                && type.getMethods().stream().anyMatch(TestRules::isTest);
     }
 
     private static boolean isTest(JavaMethod method) {

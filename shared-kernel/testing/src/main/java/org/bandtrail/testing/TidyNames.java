@@ -14,6 +14,10 @@ import java.util.stream.Collectors;
 final class TidyNames {
     private static final Pattern TEST =
             Pattern.compile("^\\s*@(Test|ParameterizedTest|RepeatedTest|TestFactory)\\b", Pattern.MULTILINE);
+    /** A suite that others inherit under a name of their own. */
+    private static final Pattern SUITE =
+            Pattern.compile("^(public )?(abstract class|(sealed )?interface) ", Pattern.MULTILINE);
+
     private static final Pattern JAVADOC = Pattern.compile("/\\*\\*(.*?)\\*/\\s*@NullMarked", Pattern.DOTALL);
     private static final Pattern SENTENCE_END = Pattern.compile("[.!?](?=\\s|$|</)");
     private static final Pattern MIGRATION = Pattern.compile("V(\\d+)__[a-z0-9_]+\\.sql");
@@ -27,7 +31,8 @@ final class TidyNames {
         for (SourceFile file : tree.files()) {
             boolean test = file.isJava()
                     && file.path().contains("src/test/java/")
-                    && TEST.matcher(file.text()).find();
+                    && TEST.matcher(file.text()).find()
+                    && !SUITE.matcher(file.text()).find();
             String name = file.name().replace(".java", "");
             if (test && TestRules.SUFFIXES.stream().noneMatch(name::endsWith)) {
                 complaints.add(new Complaint(

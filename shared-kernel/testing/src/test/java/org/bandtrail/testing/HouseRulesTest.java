@@ -10,6 +10,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.EvaluationResult;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -123,6 +124,20 @@ class HouseRulesTest {
                 .doesNotContain("fromString");
         assertThat(report(TestRules.disabledTestsNameTheirIssue(BROKEN + "untested"), classes(BROKEN + "untested")))
                 .doesNotContain("a_test_that_says_why");
+        assertThat(report(TestRules.testClassesAreRun(BROKEN + "untested"), classes(BROKEN + "untested")))
+                .doesNotContain("ReelSuite");
+    }
+
+    @Test
+    void a_class_that_no_history_depends_on_may_make_chance() {
+        assertThat(report(
+                        ChanceRule.timeAndChanceAreGiven(BROKEN + "chance", Set.of("Other")),
+                        classes(BROKEN + "chance")))
+                .contains("Reel.made()");
+        assertThat(report(
+                        ChanceRule.timeAndChanceAreGiven(BROKEN + "chance", Set.of("Reel")),
+                        classes(BROKEN + "chance")))
+                .isEmpty();
     }
 
     @Test

@@ -149,6 +149,7 @@ class TidyRulesTest {
         String test = "class ReelChecks {\n    @Te" + "st\n    void a_reel() {}\n}\n";
         write("services/stock/src/test/java/stock/reels/ReelChecks.java", test);
         write("services/stock/src/test/java/stock/reels/ReelJourney.java", test);
+        write("services/stock/src/test/java/stock/reels/ReelSuite.java", "abstract " + test);
 
         assertOnlyComplaint("test-name: services/stock/src/test/java/stock/reels/ReelChecks.java", "never run");
     }

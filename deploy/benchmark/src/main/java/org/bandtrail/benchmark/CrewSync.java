@@ -13,7 +13,10 @@ import java.util.stream.LongStream;
 import javax.sql.DataSource;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** 500 rows inserted as one raw batch, against a crew's sync of 500 fitted bands through the front door of site-installs. */
+/**
+ * 500 rows inserted as one raw batch, against a crew's sync of 500 fitted bands through the front door of
+ * site-installs.
+ */
 final class CrewSync {
     private static final int RECORDS = 500;
     private final HttpClient http = HttpClient.newHttpClient();

@@ -15,8 +15,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Reading all events, parsing their JSON and adding up one table by hand, against rebuilding the reel balances, which adds
- * up three tables from typed events. The raw way does less; it is the floor.
+ * Reading all events, parsing their JSON and adding up one table by hand, against rebuilding the reel balances, which
+ * adds up three tables from typed events. The raw way does less; it is the floor.
  */
 final class ProjectorSpeed {
     private static final int PAGE = 2_000;

@@ -10,8 +10,9 @@ import org.springframework.core.env.Environment;
 /**
  * Keeps from a service what its neighbours brought along. Spring Boot switches a feature on when its library is on the
  * class path, and in this one process every service sees the libraries of all four: without this filter the front
- * desk's sign-in would guard the services' feeds. Spring Boot finds the filter through {@code META-INF/spring.factories};
- * it does nothing in a service that runs from its own jar, because the launcher is not there.
+ * desk's sign-in would guard the services' feeds. Spring Boot finds the filter through
+ * {@code META-INF/spring.factories}; it does nothing in a service that runs from its own jar, because the launcher is
+ * not there.
  */
 public final class ForeignParts implements AutoConfigurationImportFilter, EnvironmentAware {
 

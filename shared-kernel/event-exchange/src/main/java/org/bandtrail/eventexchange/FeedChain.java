@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The part of a page that may be dealt with: in order, without repeats, and without a hole. What a transport shuffled is
- * put in order; what it repeated is left out; at what it lost the chain ends, and the rest is asked for again.
+ * The part of a page that may be dealt with: in order, without repeats, and without a hole. What a transport shuffled
+ * is put in order; what it repeated is left out; at what it lost the chain ends, and the rest is asked for again.
  *
  * @param links the events to deal with, in order
  * @param repeated how many events of the page were dealt with before, or came twice

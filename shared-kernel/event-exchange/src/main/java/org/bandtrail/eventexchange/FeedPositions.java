@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
- * The table {@code feed_position}: how far each feed was read, by whom, and what stopped it. A replica reads a feed only
- * while it holds the claim; moving on checks claim and old position again, so that a replica that lost its claim
+ * The table {@code feed_position}: how far each feed was read, by whom, and what stopped it. A replica reads a feed
+ * only while it holds the claim; moving on checks claim and old position again, so that a replica that lost its claim
  * unnoticed rolls back instead of doing the work twice.
  */
 final class FeedPositions {

@@ -19,8 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 
 /**
- * The envelope against CloudEvents 1.0.2: the CNCF's own SDK (io.cloudevents 4.0.1, Apache-2.0), which nobody here wrote,
- * reads what we write, and we read what it writes.
+ * The envelope against CloudEvents 1.0.2: the CNCF's own SDK (io.cloudevents 4.0.1, Apache-2.0), which nobody here
+ * wrote, reads what we write, and we read what it writes.
  */
 class EnvelopeJsonTest {
     private static final NoteWritten NOTE = new NoteWritten("N-1", 7, "3 m, “grün”", ExchangeDatabase.NOON);

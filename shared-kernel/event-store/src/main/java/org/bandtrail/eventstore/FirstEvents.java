@@ -13,8 +13,8 @@ import org.axonframework.messaging.unitofwork.CurrentUnitOfWork;
 /**
  * Writes the first events of many new aggregates at once, for imports of hundreds of thousands. Sending a command for
  * each would keep every aggregate and event in memory until the commit; here a page is written as soon as it is given,
- * in the transaction of the {@link Work}, and told to the same {@link WhenAppended} listeners. The caller decides by the
- * same pure rules. An identity that is taken after all is refused by the database and the work is done again.
+ * in the transaction of the {@link Work}, and told to the same {@link WhenAppended} listeners. The caller decides by
+ * the same pure rules. An identity that is taken after all is refused by the database and the work is done again.
  */
 public final class FirstEvents {
     private final JournalEngine engine;

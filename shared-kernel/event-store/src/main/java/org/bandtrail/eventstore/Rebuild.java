@@ -6,8 +6,9 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Rebuilds one projection in a schema of its own. The projection's SQL names no schema, so the search path decides which
- * copy it writes. The last pages are applied while the claim of the live position is held, then the tables are swapped.
+ * Rebuilds one projection in a schema of its own. The projection's SQL names no schema, so the search path decides
+ * which copy it writes. The last pages are applied while the claim of the live position is held, then the tables are
+ * swapped.
  */
 final class Rebuild {
     private final Projector projector;
@@ -63,7 +64,9 @@ final class Rebuild {
         return more;
     }
 
-    /** The live position is locked by fetching it, so the live projector waits here and then goes on from the new one. */
+    /**
+     * The live position is locked by fetching it, so the live projector waits here and then goes on from the new one.
+     */
     private void swap() {
         tokens.fetchToken(projector.name(), 0);
         while (applyPage()) {

@@ -25,7 +25,9 @@ import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 
-/** Many writers that dawdle and roll back, one reader that remembers one number: nothing is missed, nothing comes twice. */
+/**
+ * Many writers that dawdle and roll back, one reader that remembers one number: nothing is missed, nothing comes twice.
+ */
 class AppendOrderSimulation {
     private static final int WRITERS = 8;
     private static final int TRANSACTIONS = 60;

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Lengths as people write and read them: {@code 12.5 m}, {@code 125cm}, {@code 5 ft 3 1/2 in}, {@code 63"},
  * {@code 40 yd}. Values are exact until the last step; then they are rounded to the nearest millimetre, half up. What
- * has two meanings is refused, because guessing is how feet become inches: a number without a unit, and {@code 3,950 mm},
- * which is four metres to one reader and four millimetres to another.
+ * has two meanings is refused, because guessing is how feet become inches: a number without a unit, and
+ * {@code 3,950 mm}, which is four metres to one reader and four millimetres to another.
  */
 public final class LengthText {
     private static final String UNIT = "([a-zA-Z\"'″′”’]+)";
@@ -47,8 +47,8 @@ public final class LengthText {
     }
 
     /**
-     * Reads a length in whole micrometres, rounded down, for values that are multiplied before they are rounded: 6 in of
-     * diameter are 152.4 mm, and pi times 152 mm is not the girth.
+     * Reads a length in whole micrometres, rounded down, for values that are multiplied before they are rounded: 6 in
+     * of diameter are 152.4 mm, and pi times 152 mm is not the girth.
      *
      * @param unitIfNone the unit of a bare number, or null to refuse bare numbers
      * @throws IllegalArgumentException naming the text and what to write instead

@@ -11,7 +11,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The units against published factors, written as published. */
 class LengthUnitTest {
 
-    /** Source: NIST Special Publication 811 (2008 edition), appendix B.8, factors to metre, set in bold because exact. */
+    /**
+     * Source: NIST Special Publication 811 (2008 edition), appendix B.8, factors to metre, set in bold because exact.
+     */
     @ParameterizedTest
     @CsvSource({"INCH, 2.54E-02", "FOOT, 3.048E-01", "YARD, 9.144E-01"})
     void customary_units_have_the_exact_factors_of_nist_sp_811(LengthUnit unit, BigDecimal metres) {

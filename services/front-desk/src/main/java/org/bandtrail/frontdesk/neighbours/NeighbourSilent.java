@@ -1,6 +1,8 @@
 package org.bandtrail.frontdesk.neighbours;
 
-/** A service did not answer, or answered something the front desk cannot read. Nothing was changed as far as is known. */
+/**
+ * A service did not answer, or answered something the front desk cannot read. Nothing was changed as far as is known.
+ */
 public final class NeighbourSilent extends RuntimeException {
     private static final long serialVersionUID = 1;
     private final String neighbour;

@@ -85,7 +85,9 @@ public record Figures(Units units) {
         return minor == null ? NOTHING : money(Money.of(minor, currency));
     }
 
-    /** A quantity whose unit came with it: mm, pieces, minor units of a currency ({@code USD ...}), or anything else. */
+    /**
+     * A quantity whose unit came with it: mm, pieces, minor units of a currency ({@code USD ...}), or anything else.
+     */
     public String quantity(long quantity, String unit) {
         if (unit.equals("mm")) {
             return run(quantity);

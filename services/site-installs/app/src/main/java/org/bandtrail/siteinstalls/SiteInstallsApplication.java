@@ -6,7 +6,9 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.context.annotation.Import;
 
-/** Starts site-installs alone against a given PostgreSQL; {@code site-installs.properties} says what it needs to know. */
+/**
+ * Starts site-installs alone against a given PostgreSQL; {@code site-installs.properties} says what it needs to know.
+ */
 @SpringBootApplication
 @Import({EventStoreWiring.class, EventExchangeWiring.class})
 public class SiteInstallsApplication {

@@ -6,7 +6,9 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.context.annotation.Import;
 
-/** Starts supply stock alone against a given PostgreSQL; see {@code supply-stock.properties} for what it needs to know. */
+/**
+ * Starts supply stock alone against a given PostgreSQL; see {@code supply-stock.properties} for what it needs to know.
+ */
 @SpringBootApplication
 @Import({EventStoreWiring.class, EventExchangeWiring.class})
 public class SupplyStockApplication {

@@ -24,8 +24,8 @@ import org.springframework.web.servlet.resource.NoResourceFoundException;
 
 /**
  * Turns everything that goes wrong in a request into a problem as in RFC 9457 that a person can act on: a refusal with
- * its own type, a value that was not understood by its name, a database that is away as "try again", and the rest as our
- * fault, without its inner details.
+ * its own type, a value that was not understood by its name, a database that is away as "try again", and the rest as
+ * our fault, without its inner details.
  */
 @RestControllerAdvice
 class ProblemAdvice extends ResponseEntityExceptionHandler {

@@ -17,8 +17,8 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseBodyAdvice;
 
 /**
- * Lets a client read what it has just written: with {@code Prefer: wait=2} (RFC 7240, section 4.3) a command is answered
- * only when the service's read models have caught up, or after so many seconds. The answer's header
+ * Lets a client read what it has just written: with {@code Prefer: wait=2} (RFC 7240, section 4.3) a command is
+ * answered only when the service's read models have caught up, or after so many seconds. The answer's header
  * {@code Preference-Applied} says whether they had.
  */
 @ControllerAdvice

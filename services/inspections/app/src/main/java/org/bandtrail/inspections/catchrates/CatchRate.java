@@ -3,8 +3,8 @@ package org.bandtrail.inspections.catchrates;
 import java.util.Collection;
 
 /**
- * Insects per band-day: F / (T x D) of trap surveys, here for unequal exposure sum(catch) / sum(band-days). Source of the
- * definition: FAO/IAEA, Trapping guidelines for area-wide fruit fly programmes (2003), "flies per trap per day".
+ * Insects per band-day: F / (T x D) of trap surveys, here for unequal exposure sum(catch) / sum(band-days). Source of
+ * the definition: FAO/IAEA, Trapping guidelines for area-wide fruit fly programmes (2003), "flies per trap per day".
  *
  * @param insects F, counted on bands that were read, 0 or more
  * @param bandDays sum of days these bands hung since they were last read or renewed, above 0

@@ -10,8 +10,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /**
- * Reads the visits of a time as readings. A reading's exposure runs from the reading, tape renewal or fitting before it;
- * where none is known the visit counts as not read, because its days are not known.
+ * Reads the visits of a time as readings. A reading's exposure runs from the reading, tape renewal or fitting before
+ * it; where none is known the visit counts as not read, because its days are not known.
  */
 @Repository
 class CatchReadings {

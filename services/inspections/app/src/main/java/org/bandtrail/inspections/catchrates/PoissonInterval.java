@@ -3,10 +3,10 @@ package org.bandtrail.inspections.catchrates;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 
 /**
- * Exact confidence interval of the mean of a Poisson count x: from chi2(a/2, 2x) / 2 to chi2(1 - a/2, 2x + 2) / 2, where
- * chi2(p, k) is the p quantile of the chi-squared distribution with k degrees of freedom and a is 1 minus the confidence.
- * Source: F. Garwood, Fiducial limits for the Poisson distribution, Biometrika 28 (1936) 437-442. Valid for counts from
- * one Poisson process; insects on trees are clumped, then the interval is too narrow.
+ * Exact confidence interval of the mean of a Poisson count x: from chi2(a/2, 2x) / 2 to chi2(1 - a/2, 2x + 2) / 2,
+ * where chi2(p, k) is the p quantile of the chi-squared distribution with k degrees of freedom and a is 1 minus the
+ * confidence. Source: F. Garwood, Fiducial limits for the Poisson distribution, Biometrika 28 (1936) 437-442. Valid for
+ * counts from one Poisson process; insects on trees are clumped, then the interval is too narrow.
  *
  * @param low lower end, 0 for a count of 0
  * @param high upper end

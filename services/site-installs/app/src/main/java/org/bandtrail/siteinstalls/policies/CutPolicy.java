@@ -9,8 +9,8 @@ import org.bandtrail.siteinstalls.policies.CutPolicyCommand.PublishCutLengths;
 import org.bandtrail.siteinstalls.policies.CutPolicyEvent.CutLengthsPublished;
 
 /**
- * All versions of the cut-length policy. On a day the version with the latest first day not after it is in force; of two
- * with the same first day the one published later. Publishing never changes an earlier version.
+ * All versions of the cut-length policy. On a day the version with the latest first day not after it is in force; of
+ * two with the same first day the one published later. Publishing never changes an earlier version.
  *
  * @param versions in the order of publishing
  */

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /**
- * The real inventory beside this test (source and licence in {@code trees/SOURCE.txt}). The expected figures were counted
- * with Python's csv module and {@code round(math.pi * 10 * dbh)}, not with this code.
+ * The real inventory beside this test (source and licence in {@code trees/SOURCE.txt}). The expected figures were
+ * counted with Python's csv module and {@code round(math.pi * 10 * dbh)}, not with this code.
  */
 class ForestInventoryTest {
     private static final Register EMPTY = new Register() {

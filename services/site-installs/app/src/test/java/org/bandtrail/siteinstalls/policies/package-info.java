@@ -1,6 +1,6 @@
 /**
- * Tests of the cut-length policy. Each refusal stands beside the wish that is allowed. The defaults are read as they are
- * shipped.
+ * Tests of the cut-length policy. Each refusal stands beside the wish that is allowed. The defaults are read as they
+ * are shipped.
  */
 @NullMarked
 package org.bandtrail.siteinstalls.policies;

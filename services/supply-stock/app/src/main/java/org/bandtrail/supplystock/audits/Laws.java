@@ -9,8 +9,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /**
- * Reads both sides of each law. One side comes from the single moves, the other from the balances, so a mistake in either
- * would show; call it in one transaction of level repeatable read, so that both sides see the same moment.
+ * Reads both sides of each law. One side comes from the single moves, the other from the balances, so a mistake in
+ * either would show; call it in one transaction of level repeatable read, so that both sides see the same moment.
  */
 @Repository
 class Laws {

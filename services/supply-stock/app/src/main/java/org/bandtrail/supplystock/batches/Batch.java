@@ -25,8 +25,8 @@ import org.bandtrail.supplystock.batches.BatchEvent.Returned;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The rules of a batch; no other file has any. The field may use a batch before its receipt is in the books: then material
- * and kind are unknown and nothing was bought yet.
+ * The rules of a batch; no other file has any. The field may use a batch before its receipt is in the books: then
+ * material and kind are unknown and nothing was bought yet.
  *
  * @param material what is in it, null until received
  * @param kind always fasteners, null until received

@@ -27,7 +27,10 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.server.ResponseStatusException;
 
-/** Batches over HTTP: a request becomes a command, a refusal becomes a problem (RFC 9457), a question reads the balances. */
+/**
+ * Batches over HTTP: a request becomes a command, a refusal becomes a problem (RFC 9457), a question reads the
+ * balances.
+ */
 @RestController
 @Tag(name = "batches", description = "Deliveries of fasteners, each with its own identity and remaining pieces")
 final class BatchController {

@@ -23,8 +23,8 @@ import org.bandtrail.supplystock.reels.ReelEvent;
 import org.springframework.stereotype.Component;
 
 /**
- * Sends a kit's commands to its reels and batches, inside one work: all lines or none. What each line really held is read
- * from the events, not from a read model that may lag.
+ * Sends a kit's commands to its reels and batches, inside one work: all lines or none. What each line really held is
+ * read from the events, not from a read model that may lag.
  */
 @Component
 class Handouts {

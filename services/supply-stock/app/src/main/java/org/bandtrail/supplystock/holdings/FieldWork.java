@@ -13,16 +13,16 @@ public enum FieldWork {
     /** From a waste bag away with a disposal load. */
     DISPOSED,
     /**
-     * Between two places of the field, because a fact told late shows that an earlier one went elsewhere: from bag to bag,
-     * from a bag back to a person or tree, from one load to another.
+     * Between two places of the field, because a fact told late shows that an earlier one went elsewhere: from bag to
+     * bag, from a bag back to a person or tree, from one load to another.
      */
     CORRECTED;
 
     /**
      * The work that moves material so.
      *
-     * @throws IllegalStateException if no work of the field does. That is not a refusal: the teller's feed has to stop and
-     *     be looked at.
+     * @throws IllegalStateException if no work of the field does. That is not a refusal: the teller's feed has to stop
+     *     and be looked at.
      */
     public static FieldWork between(Place source, Place target) {
         FieldWork work =

@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** Reads the three tables of reels or of batches, lists by keyset so that the thousandth page is as quick as the first. */
+/**
+ * Reads the three tables of reels or of batches, lists by keyset so that the thousandth page is as quick as the first.
+ */
 public final class HoldingReads {
     private static final String COLUMNS = """
             b.id, b.material, b.kind, b.bought, b.received, b.in_depot, b.with_crew, b.on_tree, b.in_bag, b.disposed,

@@ -25,8 +25,8 @@ import org.bandtrail.supplystock.reels.ReelEvent.Returned;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The rules of a reel; no other file has any. The field may use a reel before its receipt is in the books: then material
- * and kind are unknown and nothing was bought yet.
+ * The rules of a reel; no other file has any. The field may use a reel before its receipt is in the books: then
+ * material and kind are unknown and nothing was bought yet.
  *
  * @param material what is on it, null until received
  * @param kind tape or mesh, null until received

@@ -27,7 +27,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.server.ResponseStatusException;
 
-/** Reels over HTTP: a request becomes a command, a refusal becomes a problem (RFC 9457), a question reads the balances. */
+/**
+ * Reels over HTTP: a request becomes a command, a refusal becomes a problem (RFC 9457), a question reads the balances.
+ */
 @RestController
 @Tag(name = "reels", description = "Physical rolls of tape and mesh, each with its own identity and remaining length")
 final class ReelController {

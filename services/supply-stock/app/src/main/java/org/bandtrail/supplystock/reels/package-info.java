@@ -1,6 +1,7 @@
 /**
- * A reel is one physical roll of tape or mesh with its own identity and remaining length. Law: what was received is what
- * lies in depots, with crews, on trees, in waste bags, disposed, written off or missing, in millimetres and in money.
+ * A reel is one physical roll of tape or mesh with its own identity and remaining length. Law: what was received is
+ * what lies in depots, with crews, on trees, in waste bags, disposed, written off or missing, in millimetres and in
+ * money.
  *
  * <p>Wishes, which may be refused: receive, hand out, settle. Facts, which never are: what the field services tell
  * (fitted, taken down, put back into use, scrapped, disposed) and a measured return. A fact that contradicts the books

@@ -3,8 +3,8 @@ package org.bandtrail.supplystock.reordering;
 /**
  * Demand of the lead time in pieces, where a normal curve is wrong: few pieces, many days without use, never below
  * nought. Negative binomial where the variance exceeds the mean (the usual case: a crew takes a boxful or nothing),
- * Poisson otherwise. A variance below the mean is also treated as Poisson, which errs on the safe side; what has mean nought
- * is nought.
+ * Poisson otherwise. A variance below the mean is also treated as Poisson, which errs on the safe side; what has mean
+ * nought is nought.
  */
 public sealed interface CountedDemand permits NegativeBinomialDemand, PoissonDemand {
 

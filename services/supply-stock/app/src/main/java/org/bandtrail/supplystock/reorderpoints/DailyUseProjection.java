@@ -18,7 +18,9 @@ import org.bandtrail.supplystock.reorderpoints.DepotMoves.Received;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** Keeps the use of each day, the depots behind it and the stock of the depots: a page is summed, then written by sets. */
+/**
+ * Keeps the use of each day, the depots behind it and the stock of the depots: a page is summed, then written by sets.
+ */
 @Component
 final class DailyUseProjection implements Projection {
     private final JdbcClient jdbc;

@@ -15,7 +15,9 @@ import org.bandtrail.supplystock.spend.Posting.Holding;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** Adds the charges of reels and batches up by account and tree: a page is summed first, each table takes one statement. */
+/**
+ * Adds the charges of reels and batches up by account and tree: a page is summed first, each table takes one statement.
+ */
 @Component
 final class SpendProjection implements Projection {
     private final JdbcClient jdbc;

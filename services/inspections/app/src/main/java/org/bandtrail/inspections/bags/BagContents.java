@@ -67,8 +67,9 @@ class BagContents {
                             FROM (SELECT kind, CASE 'bag:' || b.bag_id WHEN target THEN quantity
                                                                        WHEN source THEN -quantity ELSE 0 END AS signed
                                   FROM bag_move m WHERE m.bag_id = b.bag_id) each) inside
-                        WHERE ?::varchar IS NULL OR b.bag_id > ? ORDER BY b.bag_id LIMIT ?""")
-                .params(after, after, limit)
+                        WHERE CAST(:after AS varchar) IS NULL OR b.bag_id > :after ORDER BY b.bag_id LIMIT :limit""")
+                .param("after", after)
+                .param("limit", limit)
                 .query((row, number) -> {
                     long tape = row.getLong("tape_mm");
                     long mesh = row.getLong("mesh_mm");
@@ -106,9 +107,10 @@ class BagContents {
                                   FROM bag_move m
                                   WHERE m.target = 'disposed:' || d.load_id
                                      OR m.source = 'disposed:' || d.load_id) each) took
-                        WHERE ?::varchar IS NULL OR d.load_id > ?
-                        GROUP BY d.load_id ORDER BY d.load_id LIMIT ?""")
-                .params(after, after, limit)
+                        WHERE CAST(:after AS varchar) IS NULL OR d.load_id > :after
+                        GROUP BY d.load_id ORDER BY d.load_id LIMIT :limit""")
+                .param("after", after)
+                .param("limit", limit)
                 .query((row, number) -> new LoadRow(
                         row.getString("load_id"),
                         row.getString("carrier"),

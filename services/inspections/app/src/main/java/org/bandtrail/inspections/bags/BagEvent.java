@@ -1,7 +1,9 @@
 package org.bandtrail.inspections.bags;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.axonframework.serialization.Revision;
 import org.bandtrail.eventstore.StoredAs;
 import org.bandtrail.inspections.pieces.Doer;
@@ -47,7 +49,7 @@ public sealed interface BagEvent {
             implements BagEvent {
         public TakenAway {
             moves = List.copyOf(moves);
-            flags = Set.copyOf(flags);
+            flags = Collections.unmodifiableSet(new TreeSet<>(flags));
         }
     }
 

@@ -1,8 +1,10 @@
 package org.bandtrail.inspections.bands;
 
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.axonframework.serialization.Revision;
 import org.bandtrail.eventstore.StoredAs;
 import org.bandtrail.inspections.pieces.Doer;
@@ -56,7 +58,7 @@ public sealed interface BandEvent {
             Occurred occurred)
             implements BandEvent {
         public Visited {
-            flags = Set.copyOf(flags);
+            flags = Collections.unmodifiableSet(new TreeSet<>(flags));
         }
     }
 
@@ -92,7 +94,7 @@ public sealed interface BandEvent {
             implements BandEvent {
         public TakenDown {
             moves = List.copyOf(moves);
-            flags = Set.copyOf(flags);
+            flags = Collections.unmodifiableSet(new TreeSet<>(flags));
         }
     }
 

@@ -60,19 +60,16 @@ class BycatchList {
             throw new IllegalArgumentException("after [%s] is no cursor of this list.".formatted(after));
         }
         return jdbc.sql(ROWS + """
-                          AND (?::varchar IS NULL OR w.site_id = ?)
-                          AND (?::boolean IS NULL OR (v.bycatch_open AND o.visit_id IS NULL) = ?)
-                          AND (?::varchar IS NULL OR (v.happened_at, v.visit_id) < (?::timestamptz, ?))
-                        ORDER BY v.happened_at DESC, v.visit_id DESC LIMIT ?""")
-                .params(
-                        site,
-                        site,
-                        open,
-                        open,
-                        after,
-                        after == null ? null : after.substring(0, tilde),
-                        after == null ? null : after.substring(tilde + 1),
-                        limit)
+                          AND (CAST(:site AS varchar) IS NULL OR w.site_id = :site)
+                          AND (CAST(:open AS boolean) IS NULL OR (v.bycatch_open AND o.visit_id IS NULL) = :open)
+                          AND (CAST(:time AS varchar) IS NULL
+                               OR (v.happened_at, v.visit_id) < (CAST(:time AS timestamptz), :visit))
+                        ORDER BY v.happened_at DESC, v.visit_id DESC LIMIT :limit""")
+                .param("site", site)
+                .param("open", open)
+                .param("time", after == null ? null : after.substring(0, tilde))
+                .param("visit", after == null ? null : after.substring(tilde + 1))
+                .param("limit", limit)
                 .query(this::row)
                 .list();
     }

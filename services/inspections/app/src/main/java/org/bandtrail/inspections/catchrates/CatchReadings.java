@@ -41,12 +41,11 @@ class CatchReadings {
                         SELECT read AND since < happened_at AS read, catch_total, lower_bound,
                                extract(epoch FROM happened_at - since) AS seconds
                         FROM exposed e JOIN watched_band w USING (band_id)
-                        WHERE visit AND happened_at >= ? AND happened_at < ? AND (?::varchar IS NULL OR w.site_id = ?)""")
-                .params(
-                        OffsetDateTime.ofInstant(from, ZoneOffset.UTC),
-                        OffsetDateTime.ofInstant(to, ZoneOffset.UTC),
-                        site,
-                        site)
+                        WHERE visit AND happened_at >= :from AND happened_at < :to
+                            AND (CAST(:site AS varchar) IS NULL OR w.site_id = :site)""")
+                .param("from", OffsetDateTime.ofInstant(from, ZoneOffset.UTC))
+                .param("to", OffsetDateTime.ofInstant(to, ZoneOffset.UTC))
+                .param("site", site)
                 .query((row, number) -> {
                     boolean read = row.getBoolean("read");
                     double days = read ? row.getDouble("seconds") / SECONDS_PER_DAY : 1;

@@ -66,8 +66,8 @@ public class DueBands {
 
     /** All bands of a site, or of all sites. */
     List<BandRow> all(@Nullable String site) {
-        return jdbc.sql(ROWS + "WHERE (?::varchar IS NULL OR w.site_id = ?) ORDER BY w.band_id")
-                .params(site, site)
+        return jdbc.sql(ROWS + "WHERE CAST(:site AS varchar) IS NULL OR w.site_id = :site ORDER BY w.band_id")
+                .param("site", site)
                 .query(DueBands::row)
                 .list();
     }

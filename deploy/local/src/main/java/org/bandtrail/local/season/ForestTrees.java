@@ -31,7 +31,7 @@ final class ForestTrees {
         ObjectNode site = ForestInventoryRun.command("site", ForestInventoryRun.SITE, ForestInventoryRun.DAY_1)
                 .put("siteId", ForestInventoryRun.SITE)
                 .put("name", "Forest plot");
-        siteInstalls.post("/sites", site, ForestInventoryRun.KEEPER, "the site");
+        siteInstalls.postAndSee("/sites", site, ForestInventoryRun.KEEPER, "the site");
         FormData form = new FormData()
                 .file("file", String.valueOf(inventory.getFileName()), Files.readAllBytes(inventory))
                 .json("mapping", mapping().toString());
@@ -41,7 +41,7 @@ final class ForestTrees {
             ObjectNode store = ForestInventoryRun.command("store", "inventory", ForestInventoryRun.DAY_1)
                     .put("onlyReady", true);
             String path = "/tree-imports/" + preview.path("importId").asString("") + "/store";
-            siteInstalls.post(path, store, ForestInventoryRun.KEEPER, "the inventory");
+            siteInstalls.postAndSee(path, store, ForestInventoryRun.KEEPER, "the inventory");
         }
         return compare(ForestInventory.livingGirths(inventory));
     }

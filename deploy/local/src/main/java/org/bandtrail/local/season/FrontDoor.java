@@ -45,6 +45,17 @@ final class FrontDoor {
                 origin);
     }
 
+    /** As {@link #post}, but answered only when the lists show it too (RFC 7240, section 4.3). */
+    JsonNode postAndSee(String path, JsonNode body, String person, String origin) {
+        return send(
+                request(path, person)
+                        .header("Content-Type", "application/json")
+                        .header("Prefer", "wait=30")
+                        .POST(HttpRequest.BodyPublishers.ofString(body.toString()))
+                        .build(),
+                origin);
+    }
+
     /** As {@link #post}, with PUT. */
     JsonNode put(String path, JsonNode body, String person, String origin) {
         return send(

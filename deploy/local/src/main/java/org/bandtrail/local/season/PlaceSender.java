@@ -39,7 +39,7 @@ final class PlaceSender {
         for (Row row : rows("place/sites.csv")) {
             ObjectNode body = Body.command("site", row.text("siteId"), DepotBodies.SET_UP);
             Body.copy(row, body, "siteId", "name", "accessNotes");
-            doors.siteInstalls().post("/sites", body, lead, row.place());
+            doors.siteInstalls().postAndSee("/sites", body, lead, row.place());
         }
     }
 
@@ -64,10 +64,10 @@ final class PlaceSender {
         ObjectNode body = Body.of(row, "tree", row.text("siteId") + row.text("tag"));
         if (row.text("stored").equals("yes")) {
             Body.copy(row, body, "girth", "dbh");
-            doors.siteInstalls().post("/trees/" + trees.treeOf(row) + "/girths", body, lead, row.place());
+            doors.siteInstalls().postAndSee("/trees/" + trees.treeOf(row) + "/girths", body, lead, row.place());
         } else {
             Body.copy(row, body, "siteId", "tag", "species", "girth", "dbh");
-            doors.siteInstalls().post("/trees", body, lead, row.place());
+            doors.siteInstalls().postAndSee("/trees", body, lead, row.place());
         }
     }
 
@@ -84,7 +84,7 @@ final class PlaceSender {
             ObjectNode store =
                     Body.command("inventory", file, DepotBodies.SET_UP).put("onlyReady", true);
             String path = "/tree-imports/" + preview.path("importId").asString("") + "/store";
-            doors.siteInstalls().post(path, store, lead, file);
+            doors.siteInstalls().postAndSee(path, store, lead, file);
         }
     }
 

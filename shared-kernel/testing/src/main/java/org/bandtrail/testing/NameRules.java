@@ -32,7 +32,7 @@ final class NameRules {
 
     private NameRules() {}
 
-    /** 10. Nothing is null unless it says so, and every package says what it is. Its text is read by {@link Tidy}. */
+    /** 10. Nothing is null unless it says so, and every package says what it is. The tidy test reads its text. */
     static ArchRule packagesAreNullMarked(String base) {
         return classes()
                 .that()

@@ -1,4 +1,4 @@
-package org.bandtrail.testing;
+package org.bandtrail.testing.tidy;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,6 +20,7 @@ final class TidyNames {
 
     private static final Pattern JAVADOC = Pattern.compile("/\\*\\*(.*?)\\*/\\s*@NullMarked", Pattern.DOTALL);
     private static final Pattern SENTENCE_END = Pattern.compile("[.!?](?=\\s|$|</)");
+    private static final Pattern INCLUDED = Pattern.compile("<include>\\*\\*/\\*(\\w+)\\.java</include>");
     private static final Pattern MIGRATION = Pattern.compile("V(\\d+)__[a-z0-9_]+\\.sql");
     private static final int SENTENCES = 3;
 
@@ -27,6 +28,7 @@ final class TidyNames {
 
     /** The build runs only classes whose names end as it knows; the rest would be skipped without a word. */
     static List<Complaint> testsNobodyRuns(SourceTree tree) {
+        Set<String> suffixes = suffixesOfTheBuild(tree);
         List<Complaint> complaints = new ArrayList<>();
         for (SourceFile file : tree.files()) {
             boolean test = file.isJava()
@@ -34,12 +36,22 @@ final class TidyNames {
                     && TEST.matcher(file.text()).find()
                     && !SUITE.matcher(file.text()).find();
             String name = file.name().replace(".java", "");
-            if (test && TestRules.SUFFIXES.stream().noneMatch(name::endsWith)) {
+            if (test && suffixes.stream().noneMatch(name::endsWith)) {
                 complaints.add(new Complaint(
-                        "test-name", file.path(), "has tests and is never run. End its name in " + TestRules.SUFFIXES));
+                        "test-name", file.path(), "has tests and is never run. End its name in " + suffixes));
             }
         }
         return complaints;
+    }
+
+    private static Set<String> suffixesOfTheBuild(SourceTree tree) {
+        Set<String> suffixes = new TreeSet<>();
+        for (SourceFile file : tree.files()) {
+            if (file.path().equals("pom.xml")) {
+                INCLUDED.matcher(file.text()).results().forEach(include -> suffixes.add(include.group(1)));
+            }
+        }
+        return suffixes;
     }
 
     /** Every package says in three sentences what it is; tests in a package of the shipped code are part of that. */

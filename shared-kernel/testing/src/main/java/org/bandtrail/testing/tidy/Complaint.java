@@ -1,4 +1,4 @@
-package org.bandtrail.testing;
+package org.bandtrail.testing.tidy;
 
 /**
  * Something untidy.

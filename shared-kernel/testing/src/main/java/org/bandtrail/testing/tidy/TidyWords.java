@@ -1,4 +1,4 @@
-package org.bandtrail.testing;
+package org.bandtrail.testing.tidy;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

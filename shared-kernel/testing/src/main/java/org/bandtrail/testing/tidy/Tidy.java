@@ -1,4 +1,4 @@
-package org.bandtrail.testing;
+package org.bandtrail.testing.tidy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -30,7 +30,7 @@ public final class Tidy {
     /**
      * Checks the repository around the working directory.
      *
-     * @param exceptions lines of the list of exceptions, see {@link TidyExceptions}
+     * @param exceptions lines of the list of exceptions, see the list itself
      * @throws AssertionError that lists everything untidy
      */
     public static void check(List<String> exceptions) {

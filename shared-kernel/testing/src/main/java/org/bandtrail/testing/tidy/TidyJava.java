@@ -1,4 +1,4 @@
-package org.bandtrail.testing;
+package org.bandtrail.testing.tidy;
 
 import com.sun.source.tree.CatchTree;
 import com.sun.source.tree.CompilationUnitTree;

@@ -1,4 +1,4 @@
-package org.bandtrail.testing;
+package org.bandtrail.testing.tidy;
 
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;

@@ -104,7 +104,7 @@ public final class LengthText {
 
     private static IllegalArgumentException unreadable(String text) {
         return new IllegalArgumentException(
-                "Length [%s] cannot be read. Write a number with its unit, such as 1250 mm, 1.25 m, 4 ft 1 1/4 in or 3 yd."
+                "Length [%s] cannot be read. Write number and unit: 1250 mm, 1.25 m, 4 ft 1 1/4 in or 3 yd."
                         .formatted(text));
     }
 

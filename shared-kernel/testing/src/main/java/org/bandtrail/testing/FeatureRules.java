@@ -9,16 +9,18 @@ import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.Set;
 
-/** Rules about what stands in a feature: its pure core, its shells, its events. Numbers are those of the house rules. */
+/**
+ * Rules about what stands in a feature: its pure core, its shells, its events. Numbers are those of the house rules.
+ */
 final class FeatureRules {
     static final Set<String> SHELLS = Set.of("Aggregate", "Projection", "Controller");
 
     private FeatureRules() {}
 
     /**
-     * 1. Commands, events, refusals and the type that decides know the JDK, the kernel and each other; of everything else
-     * only the annotations that name them and the base of refusals. Other files without a role suffix are read models
-     * and hold SQL, or are formulas.
+     * 1. Commands, events, refusals and the type that decides know the JDK, the kernel and each other; of everything
+     * else only the annotations that name them and the base of refusals. Other files without a role suffix are read
+     * models and hold SQL, or are formulas.
      */
     static ArchRule domainIsPure(String base) {
         return classes()

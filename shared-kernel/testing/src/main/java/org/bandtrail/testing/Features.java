@@ -20,7 +20,10 @@ final class Features {
 
     private Features() {}
 
-    /** {@code XCommand}, {@code XEvent}, {@code XRefused}, {@code X} and all that is nested in them, for every {@code XEvent}. */
+    /**
+     * {@code XCommand}, {@code XEvent}, {@code XRefused}, {@code X} and all that is nested in them, for every
+     * {@code XEvent}.
+     */
     static DescribedPredicate<JavaClass> domainBelow(String base) {
         return DescribedPredicate.describe("are the core of a feature below " + base, type -> isDomain(base, type));
     }

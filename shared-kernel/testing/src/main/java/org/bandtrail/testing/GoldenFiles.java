@@ -15,9 +15,9 @@ import java.util.TreeSet;
  * <ul>
  *   <li>{@code digests.txt}: SHA-256 and name of every file. A stored event is on disk for ever, so its golden file is
  *       never edited; an edit fails here.
- *   <li>{@code stored-names.txt}: every name ever stored. Only lengthened: a name whose event is no longer written stays,
- *       because it can still be read, and is never given to another event. A name cannot be taken out alone, its files and
- *       their digests still ask for it.
+ *   <li>{@code stored-names.txt}: every name ever stored. Only lengthened: a name whose event is no longer written
+ *       stays, because it can still be read, and is never given to another event. A name cannot be taken out alone, its
+ *       files and their digests still ask for it.
  * </ul>
  */
 public final class GoldenFiles {

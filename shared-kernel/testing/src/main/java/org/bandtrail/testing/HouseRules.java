@@ -21,8 +21,8 @@ import java.util.Set;
  * }
  * }</pre>
  *
- * <p>All broken rules are reported together. A rule that matches no class fails unless the module may do without: a rule
- * on a package that does not exist is green for ever. Rules over sources (sizes, words, links) stand beside them.
+ * <p>All broken rules are reported together. A rule that matches no class fails unless the module may do without: a
+ * rule on a package that does not exist is green for ever. Rules over sources (sizes, words, links) stand beside them.
  */
 public final class HouseRules {
 
@@ -50,8 +50,8 @@ public final class HouseRules {
      * launcher. The rules about features, events and contracts are left out.
      *
      * @param base its package, for example {@code org.bandtrail.frontdesk}
-     * @param mayMakeChance simple names of classes that may make time or chance because no history depends on it, such as
-     *     one that waits a random moment before it tries again
+     * @param mayMakeChance simple names of classes that may make time or chance because no history depends on it, such
+     *     as one that waits a random moment before it tries again
      * @throws AssertionError that lists every broken rule with the classes that break it
      */
     public static void checkWithoutFeatures(String base, String... mayMakeChance) {

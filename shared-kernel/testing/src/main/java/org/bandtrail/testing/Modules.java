@@ -7,9 +7,9 @@ import org.springframework.modulith.core.ApplicationModules;
 
 /**
  * Spring Modulith's view of a service: each package below the application class is a module, and modules may not depend
- * on each other in a circle nor reach below another's package. Features are flat, so there is no below; if somebody nests
- * packages, this says so, while {@link HouseRules} sees slices only. The contract is left out: it has a package per
- * version on purpose, and {@link HouseRules} guards its door.
+ * on each other in a circle nor reach below another's package. Features are flat, so there is no below; if somebody
+ * nests packages, this says so, while {@link HouseRules} sees slices only. The contract is left out: it has a package
+ * per version on purpose, and {@link HouseRules} guards its door.
  */
 public final class Modules {
 

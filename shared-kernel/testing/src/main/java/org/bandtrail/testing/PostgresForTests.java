@@ -13,9 +13,9 @@ import org.testcontainers.postgresql.PostgreSQLContainer;
 
 /**
  * One PostgreSQL server for all tests of a JVM, started at the first call and stopped with the JVM: PostgreSQL 15 in a
- * container where a Docker-compatible engine answers, an embedded PostgreSQL 18 otherwise. So both ends of the supported
- * range are used. Says once on standard output which it took and why. {@code -Dbandtrail.postgres=container} or
- * {@code =embedded} leaves no choice.
+ * container where a Docker-compatible engine answers, an embedded PostgreSQL 18 otherwise. So both ends of the
+ * supported range are used. Says once on standard output which it took and why. {@code -Dbandtrail.postgres=container}
+ * or {@code =embedded} leaves no choice.
  *
  * <p>The server writes as carefully as in production ({@code fsync}, {@code synchronous_commit} and
  * {@code full_page_writes} on): a test of two writers says little on a server that never waits for its disk. Every test

@@ -28,7 +28,8 @@ final class Shrinking {
         List<C> shortened = shortened(history, shorter -> sameWay(broken, again.apply(shorter)));
         Throwable cause = again.apply(shortened);
         return new AssertionError(
-                "Seed %d breaks the law with %d of %d commands:%s%nbecause: %s%nRepeat it with runs = 1, seed = %d, maxLength = %d."
+                ("Seed %d breaks the law with %d of %d commands:%s%nbecause: %s%n"
+                                + "Repeat it with runs = 1, seed = %d, maxLength = %d.")
                         .formatted(
                                 seed,
                                 shortened.size(),

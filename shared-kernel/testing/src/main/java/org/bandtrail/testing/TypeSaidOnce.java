@@ -10,7 +10,10 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/** The constant {@code TYPE} of a published event: {@code <service>.<event>.v<n>}, {@code n} as in its package, used once. */
+/**
+ * The constant {@code TYPE} of a published event: {@code <service>.<event>.v<n>}, {@code n} as in its package, used
+ * once.
+ */
 final class TypeSaidOnce extends ArchCondition<JavaClass> {
     private static final Pattern SPELLING = Pattern.compile("[a-z]+(-[a-z]+)*\\.[a-z]+(-[a-z]+)*\\.v[1-9][0-9]*");
     private final Map<String, String> ownerOfName = new HashMap<>();

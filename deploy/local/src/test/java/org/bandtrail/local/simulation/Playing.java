@@ -12,8 +12,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Plays one history through the front doors. Everything in it is named with a prefix of its own, so that histories do not
- * meet; a bag that left with a load gets a new name, as a new bag would.
+ * Plays one history through the front doors. Everything in it is named with a prefix of its own, so that histories do
+ * not meet; a bag that left with a load gets a new name, as a new bag would.
  */
 final class Playing {
     private static final JsonMapper JSON = JsonMapper.builder().build();

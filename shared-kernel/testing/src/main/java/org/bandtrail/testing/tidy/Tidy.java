@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * Rules over the sources of the whole repository, for what byte code does not show: sizes, words left behind, links, the
- * map in the README, names of tests, texts of packages, numbers of migrations. Runs once, in this module. What is not
- * tidy yet stands in a list of exceptions with its size and the reason; the list only gets shorter.
+ * Rules over the sources of the whole repository, for what byte code does not show: sizes, words left behind, links,
+ * the map in the README, names of tests, texts of packages, numbers of migrations. Runs once, in this module. What is
+ * not tidy yet stands in a list of exceptions with its size and the reason; the list only gets shorter.
  */
 public final class Tidy {
     private static final List<Function<SourceTree, List<Complaint>>> RULES = List.of(

@@ -39,8 +39,8 @@ final class TidyMarkdown {
     }
 
     /**
-     * The map is the table of README.md whose rows begin with a folder in back quotes. Every folder of the top level is on
-     * it, itself or by the folders in it; where one of those is shown, all are; and all that is shown is there.
+     * The map is the table of README.md whose rows begin with a folder in back quotes. Every folder of the top level is
+     * on it, itself or by the folders in it; where one of those is shown, all are; and all that is shown is there.
      */
     static List<Complaint> mapDiffers(SourceTree tree) {
         Set<String> shown = map(tree);

@@ -1,6 +1,6 @@
 /**
- * Tests of reels: the rules by given, when and then; the law by random histories; the stored forms by golden files; the
- * read model and the wiring on a real PostgreSQL. {@link org.bandtrail.supplystock.reels.ReelSamples} has the words the
+ * Tests of reels: the rules by given, when and then; the law by random histories; the stored forms by golden files. The
+ * read model and the wiring are tested on a real PostgreSQL. {@link org.bandtrail.supplystock.reels.ReelSamples} has the words the
  * tests share.
  */
 @NullMarked

@@ -15,6 +15,15 @@ class HouseRulesTest {
     @Test
     void every_feature_is_a_module_and_none_reaches_into_another() {
         assertThat(Modules.verify(SiteInstallsApplication.class))
-                .contains("bands", "cutting", "girths", "imports", "knownreels", "policies", "proposals", "sites", "trees");
+                .contains(
+                        "bands",
+                        "cutting",
+                        "girths",
+                        "imports",
+                        "knownreels",
+                        "policies",
+                        "proposals",
+                        "sites",
+                        "trees");
     }
 }

@@ -1,7 +1,7 @@
 package org.bandtrail.siteinstalls;
 
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -31,7 +31,9 @@ public final class Http {
 
     /** A new command id; UUIDv7 in form, counted up so that tests repeat. */
     public static String commandId() {
-        return new UUID(0x019B_0000_0000_7000L | (COMMANDS.get() >> 48), 0x8000_0000_0000_0000L | COMMANDS.incrementAndGet())
+        return new UUID(
+                        0x019B_0000_0000_7000L | (COMMANDS.get() >> 48),
+                        0x8000_0000_0000_0000L | COMMANDS.incrementAndGet())
                 .toString();
     }
 

@@ -82,7 +82,13 @@ class WiringTest {
     @Test
     void there_is_a_policy_from_the_start_with_its_source() {
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
-        JsonNode first = new Http(port).get("/policies/cut-lengths").body().path("rows").valueStream().toList().getLast();
+        JsonNode first = new Http(port)
+                .get("/policies/cut-lengths")
+                .body()
+                .path("rows")
+                .valueStream()
+                .toList()
+                .getLast();
         assertThat(first.path("version").asInt()).isOne();
         assertThat(first.path("source").asString()).contains("Common practice");
         assertThat(first.path("values").path("tapeOverlapMm").asInt()).isEqualTo(50);
@@ -108,7 +114,9 @@ class WiringTest {
                         "/bands/sync",
                         "/bands/{bandId}",
                         "/feed");
-        assertThat(paths.path("/bands").path("post").path("description").asString()).isNotBlank();
-        assertThat(http.get("/actuator/health").body().path("status").asString()).isEqualTo("UP");
+        assertThat(paths.path("/bands").path("post").path("description").asString())
+                .isNotBlank();
+        assertThat(http.get("/actuator/health").body().path("status").asString())
+                .isEqualTo("UP");
     }
 }

@@ -69,16 +69,20 @@ class BandBooks {
 
     /** What the books say to each fitting, in their order. Must be asked before a command of the same work is sent. */
     List<Books> open(List<Dated> fittings) {
-        Collection<TreeId> wanted =
-                fittings.stream().map(dated -> dated.fitting().treeId()).distinct().toList();
+        Collection<TreeId> wanted = fittings.stream()
+                .map(dated -> dated.fitting().treeId())
+                .distinct()
+                .toList();
         // A tree, a band or a site entered a moment ago may not be in the rows yet.
         if (!projectors.getObject().caughtUp(PATIENCE)) {
             LOG.warn("The rows lag behind; flags of {} fittings may name what is already entered", fittings.size());
         }
         Map<TreeId, TreeView> known = trees.registered(wanted);
         Map<TreeId, List<BandId>> up = new HashMap<>(bands.up(wanted));
-        Set<SiteId> sitesKnown = sites.registered(
-                fittings.stream().map(dated -> dated.fitting().siteId()).distinct().toList());
+        Set<SiteId> sitesKnown = sites.registered(fittings.stream()
+                .map(dated -> dated.fitting().siteId())
+                .distinct()
+                .toList());
         Map<ReelId, KnownReel> reelsKnown = reels.known(reelsOf(fittings));
         Map<BandId, Instant> fitted = new HashMap<>(bands.fitted(
                 fittings.stream().map(dated -> dated.fitting().bandId()).toList()));
@@ -94,7 +98,9 @@ class BandBooks {
                     onTree,
                     fitted.get(fitting.bandId()),
                     reelsKnown.get(fitting.tape().reelId()),
-                    fitting.mesh() == null ? null : reelsKnown.get(fitting.mesh().reelId()),
+                    fitting.mesh() == null
+                            ? null
+                            : reelsKnown.get(fitting.mesh().reelId()),
                     versions.computeIfAbsent(LocalDate.ofInstant(dated.happened(), ZoneOffset.UTC), policies::on)));
             fitted.put(fitting.bandId(), dated.happened());
             onTree.add(fitting.bandId());

@@ -6,16 +6,14 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Occurred;
-import org.bandtrail.siteinstalls.cutting.GuardStandOff;
-import org.bandtrail.siteinstalls.cutting.TapeMeasure;
 import org.bandtrail.siteinstalls.girths.GirthDoubt;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.policies.CutLengths;
-import org.bandtrail.siteinstalls.proposals.Proposal;
 
 /**
  * Compares a fitting with the books. The same findings are asked before a fact is stored and flagged on it afterwards,
- * so that a person sees in the field what the office will see. Reels are compared by {@link ReelCheck}.
+ * so that a person sees in the field what the office will see. The pieces are
+ * compared by {@link CutCheck}, their reels by {@link ReelCheck}.
  */
 final class BandCheck {
     /** Clocks of telephones and servers differ by a few minutes without being wrong. */
@@ -41,8 +39,7 @@ final class BandCheck {
         check.tree();
         check.girth();
         check.height();
-        check.tape();
-        check.guard();
+        check.findings.addAll(CutCheck.findings(fitting, books, check.girth));
         check.findings.addAll(ReelCheck.findings(fitting, books));
         check.time(when);
         return List.copyOf(check.findings);
@@ -141,51 +138,6 @@ final class BandCheck {
         }
     }
 
-    private void tape() {
-        Length length = fitting.tape().length();
-        Length proposed = proposal().tape();
-        if (length.compareTo(girth) < 0) {
-            add(
-                    BandFlag.TAPE_TOO_SHORT,
-                    length,
-                    "%s of tape does not reach round %s; %s was proposed.".formatted(length, girth, proposed));
-        } else if (farAbove(length, proposed)) {
-            add(
-                    BandFlag.TAPE_UNLIKELY,
-                    length,
-                    "%s of tape for a girth of %s; %s was proposed. Check the unit."
-                            .formatted(length, girth, proposed));
-        }
-    }
-
-    private void guard() {
-        Piece mesh = fitting.mesh();
-        if (mesh == null) {
-            add(BandFlag.GUARD_MISSING, "none", "No guard keeps birds and other animals off this tape.");
-            return;
-        }
-        Proposal proposal = proposal();
-        Length standOff = GuardStandOff.of(mesh.length(), Length.ZERO, girth);
-        if (standOff.compareTo(policy.mesh().leastStandOff()) < 0) {
-            add(
-                    BandFlag.GUARD_TOO_CLOSE,
-                    mesh.length(),
-                    "A guard of %s stands %d mm off a girth of %s; at least %d mm is asked for, so %s was proposed."
-                            .formatted(
-                                    mesh.length(),
-                                    standOff.mm(),
-                                    girth,
-                                    policy.mesh().leastStandOff().mm(),
-                                    proposal.mesh()));
-        } else if (farAbove(mesh.length(), proposal.mesh())) {
-            add(
-                    BandFlag.MESH_UNLIKELY,
-                    mesh.length(),
-                    "%s of mesh for a girth of %s; %s was proposed. Check the unit."
-                            .formatted(mesh.length(), girth, proposal.mesh()));
-        }
-    }
-
     private void time(Occurred when) {
         if (when.delay().compareTo(CLOCK_SLACK.negated()) < 0) {
             add(
@@ -199,14 +151,6 @@ final class BandCheck {
                     "Written down %d days after it was done."
                             .formatted(when.delay().toDays()));
         }
-    }
-
-    private Proposal proposal() {
-        return Proposal.of(girth, books.policy(), TapeMeasure.METRIC);
-    }
-
-    private boolean farAbove(Length length, Length proposed) {
-        return length.mm() * 1000 > proposed.mm() * (1000 + policy.girth().changePermille());
     }
 
     private void add(BandFlag flag, Object value, String message) {

@@ -43,8 +43,8 @@ final class BandController {
             summary = "Take down that a band was fitted",
             description = "Always accepted; the answer lists what contradicts the books. Lengths are text with a unit.")
     BandIntake.Fitted fit(@Valid @RequestBody FitRequest request, @Parameter(hidden = true) ActingPerson person) {
-        return work.inOneTransaction(() -> intake.store(
-                request, books.open(List.of(request.dated())).getFirst(), person.id()));
+        return work.inOneTransaction(
+                () -> intake.store(request, books.open(List.of(request.dated())).getFirst(), person.id()));
     }
 
     @PostMapping("/bands/check")
@@ -56,8 +56,7 @@ final class BandController {
         Books opened = books.open(List.of(request.dated())).getFirst();
         Occurred when = new Occurred(request.happenedAt(), clock.instant());
         return new Questions(BandCheck.questions(request.fitting(), opened, when).stream()
-                .map(finding ->
-                        new Question(finding.field(), finding.value(), finding.perhaps(), finding.message()))
+                .map(finding -> new Question(finding.field(), finding.value(), finding.perhaps(), finding.message()))
                 .toList());
     }
 

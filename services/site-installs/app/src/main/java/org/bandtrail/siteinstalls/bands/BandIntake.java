@@ -31,8 +31,7 @@ class BandIntake {
     private final JsonMapper json;
     private final Validator validator;
 
-    BandIntake(
-            Work work, Commands commands, BandBooks books, Clock clock, JsonMapper json, Validator validator) {
+    BandIntake(Work work, Commands commands, BandBooks books, Clock clock, JsonMapper json, Validator validator) {
         this.work = work;
         this.commands = commands;
         this.books = books;
@@ -49,7 +48,10 @@ class BandIntake {
 
     /** The answer to one record of a delivery: stored with its flags, or a problem in words. */
     record Result(
-            @Nullable String commandId, @Nullable String bandId, List<BandView.Flag> flags, @Nullable String problem) {
+            @Nullable String commandId,
+            @Nullable String bandId,
+            List<BandView.Flag> flags,
+            @Nullable String problem) {
         boolean stored() {
             return problem == null;
         }
@@ -59,7 +61,10 @@ class BandIntake {
     record Results(int stored, List<Result> results) {}
 
     /** A record that could be read, or why not. */
-    private record Read(JsonNode raw, @Nullable FitRequest request, @Nullable String problem) {}
+    private record Read(
+            JsonNode raw,
+            @Nullable FitRequest request,
+            @Nullable String problem) {}
 
     /** Stores one fitting, once by its command id. Runs inside a work. */
     Fitted store(FitRequest request, Books opened, PersonId by) {

@@ -111,16 +111,20 @@ final class BandProjection implements Projection {
                         steps.stream().map(Step::position).toArray(Long[]::new),
                         texts(steps, step -> step.event().bandId().value()),
                         texts(steps, Step::what),
-                        texts(steps, step -> step.event()
-                                .when()
-                                .happened()
-                                .atOffset(ZoneOffset.UTC)
-                                .toString()),
-                        texts(steps, step -> step.event()
-                                .when()
-                                .recorded()
-                                .atOffset(ZoneOffset.UTC)
-                                .toString()),
+                        texts(
+                                steps,
+                                step -> step.event()
+                                        .when()
+                                        .happened()
+                                        .atOffset(ZoneOffset.UTC)
+                                        .toString()),
+                        texts(
+                                steps,
+                                step -> step.event()
+                                        .when()
+                                        .recorded()
+                                        .atOffset(ZoneOffset.UTC)
+                                        .toString()),
                         texts(steps, step -> step.by().value()),
                         texts(steps, Step::note))
                 .update();

@@ -1,23 +1,14 @@
 package org.bandtrail.siteinstalls.bands;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.bandtrail.kernel.BandId;
-import org.bandtrail.kernel.BatchId;
-import org.bandtrail.kernel.Length;
-import org.bandtrail.kernel.Pieces;
-import org.bandtrail.kernel.ReelId;
-import org.bandtrail.kernel.SiteId;
-import org.bandtrail.kernel.TreeId;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -50,7 +41,7 @@ final class BandTable {
         Map<BandId, BandRow> rows = new HashMap<>();
         jdbc.sql("SELECT * FROM band WHERE band_id = ANY (?)")
                 .param(bands.stream().map(BandId::value).toArray(String[]::new))
-                .query((row, number) -> row(row))
+                .query((row, number) -> BandRowReader.row(row))
                 .list()
                 .forEach(row -> rows.put(row.bandId(), row));
         return rows;
@@ -59,83 +50,43 @@ final class BandTable {
     /** Writes these rows over what was there. */
     void write(Collection<BandRow> bands) {
         List<BandRow> rows = List.copyOf(bands);
-        jdbc.sql(UPSERT)
-                .params(List.<Object>of(
-                        texts(rows, row -> row.bandId().value()),
-                        texts(rows, row -> row.treeId() == null ? null : row.treeId().value()),
-                        texts(rows, row -> row.siteId() == null ? null : row.siteId().value()),
-                        texts(rows, row -> row.fit() == null ? null : row.fit().crewId()),
-                        texts(rows, row -> row.fit() == null ? null : row.fit().personId()),
-                        texts(rows, row -> row.band().up() ? "up" : "down"),
-                        texts(rows, row -> moment(row.band().fitted())),
-                        texts(rows, row -> moment(row.band().takenDown())),
-                        texts(rows, row -> reel(row.band().tape())),
-                        numbers(rows, row -> mm(row.band().tape())),
-                        texts(rows, row -> since(row.band().tape())),
-                        texts(rows, row -> reel(row.band().mesh())),
-                        numbers(rows, row -> mm(row.band().mesh())),
-                        texts(rows, row -> since(row.band().mesh())),
-                        texts(rows, row -> batch(row.pins())),
-                        numbers(rows, row -> pieces(row.pins())),
-                        texts(rows, row -> row.pins() == null ? null : moment(row.pins().since())),
-                        numbers(rows, row -> row.fit() == null ? null : row.fit().girth().mm()),
-                        numbers(rows, row -> row.fit() == null ? null : row.fit().height().mm()),
-                        texts(rows, row -> row.fit() == null
-                                ? null
-                                : row.fit().mustRemoveBy().toString()),
-                        numbers(rows, row -> row.fit() == null ? null : (long) row.fit().policyVersion())))
-                .update();
+        List<Object> columns = new ArrayList<>(standing(rows));
+        columns.addAll(material(rows));
+        columns.addAll(told(rows));
+        jdbc.sql(UPSERT).params(columns).update();
     }
 
-    private static BandRow row(ResultSet row) throws SQLException {
-        Band band = new Band(
-                new BandId(row.getString("band_id")),
-                moment(row, "fitted_at"),
-                moment(row, "taken_down_at"),
-                hung(row, "tape"),
-                hung(row, "mesh"));
-        String tree = row.getString("tree_id");
-        String site = row.getString("site_id");
-        return new BandRow(
-                band,
-                tree == null ? null : new TreeId(tree),
-                site == null ? null : new SiteId(site),
-                fit(row),
-                pins(row));
+    private static List<Object> standing(List<BandRow> rows) {
+        return List.of(
+                texts(rows, row -> row.bandId().value()),
+                texts(rows, row -> row.treeId() == null ? null : row.treeId().value()),
+                texts(rows, row -> row.siteId() == null ? null : row.siteId().value()),
+                texts(rows, row -> row.fit() == null ? null : row.fit().crewId()),
+                texts(rows, row -> row.fit() == null ? null : row.fit().personId()),
+                texts(rows, row -> row.band().up() ? "up" : "down"),
+                texts(rows, row -> moment(row.band().fitted())),
+                texts(rows, row -> moment(row.band().takenDown())));
     }
 
-    private static Band.@Nullable Hung hung(ResultSet row, String what) throws SQLException {
-        Instant since = moment(row, what + "_since");
-        String reel = row.getString(what + "_reel");
-        Piece piece =
-                reel == null ? null : new Piece(new ReelId(reel), Length.ofMm(row.getLong(what + "_mm")));
-        return since == null ? null : new Band.Hung(piece, since);
+    private static List<Object> material(List<BandRow> rows) {
+        return List.of(
+                texts(rows, row -> reel(row.band().tape())),
+                numbers(rows, row -> mm(row.band().tape())),
+                texts(rows, row -> since(row.band().tape())),
+                texts(rows, row -> reel(row.band().mesh())),
+                numbers(rows, row -> mm(row.band().mesh())),
+                texts(rows, row -> since(row.band().mesh())),
+                texts(rows, row -> batch(row.pins())),
+                numbers(rows, row -> pieces(row.pins())),
+                texts(rows, row -> row.pins() == null ? null : moment(row.pins().since())));
     }
 
-    private static BandRow.@Nullable Fit fit(ResultSet row) throws SQLException {
-        String crew = row.getString("crew_id");
-        return crew == null
-                ? null
-                : new BandRow.Fit(
-                        crew,
-                        row.getString("person_id"),
-                        Length.ofMm(row.getLong("girth_mm")),
-                        Length.ofMm(row.getLong("height_mm")),
-                        row.getObject("must_remove_by", LocalDate.class),
-                        row.getInt("policy_version"));
-    }
-
-    private static BandRow.@Nullable Pins pins(ResultSet row) throws SQLException {
-        Instant since = moment(row, "pieces_since");
-        String batch = row.getString("fastener_batch");
-        Fasteners fasteners =
-                batch == null ? null : new Fasteners(new BatchId(batch), Pieces.of(row.getLong("pieces")));
-        return since == null ? null : new BandRow.Pins(fasteners, since);
-    }
-
-    private static @Nullable Instant moment(ResultSet row, String column) throws SQLException {
-        OffsetDateTime moment = row.getObject(column, OffsetDateTime.class);
-        return moment == null ? null : moment.toInstant();
+    private static List<Object> told(List<BandRow> rows) {
+        return List.of(
+                numbers(rows, row -> row.fit() == null ? null : row.fit().girth().mm()),
+                numbers(rows, row -> row.fit() == null ? null : row.fit().height().mm()),
+                texts(rows, row -> row.fit() == null ? null : row.fit().mustRemoveBy().toString()),
+                numbers(rows, row -> row.fit() == null ? null : (long) row.fit().policyVersion()));
     }
 
     private static @Nullable String moment(@Nullable Instant instant) {
@@ -143,11 +94,15 @@ final class BandTable {
     }
 
     private static @Nullable String reel(Band.@Nullable Hung hung) {
-        return hung == null || hung.piece() == null ? null : hung.piece().reelId().value();
+        return hung == null || hung.piece() == null
+                ? null
+                : hung.piece().reelId().value();
     }
 
     private static @Nullable Long mm(Band.@Nullable Hung hung) {
-        return hung == null || hung.piece() == null ? null : hung.piece().length().mm();
+        return hung == null || hung.piece() == null
+                ? null
+                : hung.piece().length().mm();
     }
 
     private static @Nullable String since(Band.@Nullable Hung hung) {
@@ -155,11 +110,15 @@ final class BandTable {
     }
 
     private static @Nullable String batch(BandRow.@Nullable Pins pins) {
-        return pins == null || pins.fasteners() == null ? null : pins.fasteners().batchId().value();
+        return pins == null || pins.fasteners() == null
+                ? null
+                : pins.fasteners().batchId().value();
     }
 
     private static @Nullable Long pieces(BandRow.@Nullable Pins pins) {
-        return pins == null || pins.fasteners() == null ? null : pins.fasteners().pieces().count();
+        return pins == null || pins.fasteners() == null
+                ? null
+                : pins.fasteners().pieces().count();
     }
 
     private static @Nullable String[] texts(List<BandRow> rows, Function<BandRow, @Nullable String> value) {

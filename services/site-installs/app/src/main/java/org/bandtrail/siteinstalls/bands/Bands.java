@@ -102,7 +102,9 @@ public class Bands {
 
     private List<BandView> withFlags(List<BandView> rows) {
         Map<String, List<BandView.Flag>> flags = new HashMap<>();
-        jdbc.sql("SELECT band_id, flag, field, message FROM band_flag WHERE band_id = ANY (?) ORDER BY position, ordinal")
+        jdbc.sql("""
+                        SELECT band_id, flag, field, message FROM band_flag WHERE band_id = ANY (?)
+                        ORDER BY position, ordinal""")
                 .param(rows.stream().map(BandView::bandId).toArray(String[]::new))
                 .query((ResultSet row) -> {
                     flags.computeIfAbsent(row.getString(1), band -> new ArrayList<>())

@@ -44,9 +44,7 @@ public record Books(
 
     /** The same books when the band itself remembers an earlier fitting. */
     Books with(@Nullable Instant remembered) {
-        return remembered == null
-                ? this
-                : new Books(siteKnown, tree, bandsUp, remembered, tapeReel, meshReel, policy);
+        return remembered == null ? this : new Books(siteKnown, tree, bandsUp, remembered, tapeReel, meshReel, policy);
     }
 
     /** The registered girth, null if there is none. */

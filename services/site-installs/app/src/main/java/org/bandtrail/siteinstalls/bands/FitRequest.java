@@ -55,7 +55,8 @@ record FitRequest(
 
     /** Fasteners of a batch. */
     record Used(@NotNull BatchId batchId, @NotNull Pieces pieces) {
-        @Nullable Fasteners fasteners() {
+        @Nullable
+        Fasteners fasteners() {
             return pieces.isPositive() ? new Fasteners(batchId, pieces) : null;
         }
     }

@@ -20,7 +20,7 @@ public record GirthLimits(Length minimum, Length questionAbove, int changePermil
     public GirthLimits {
         if (!minimum.isPositive() || questionAbove.compareTo(minimum) <= 0) {
             throw new IllegalArgumentException(
-                    "No girth fits between [%s] and [%s]. Give a smallest girth above zero and a larger one to ask about."
+                    "No girth fits between [%s] and [%s]. Give a smallest girth above zero and a larger one."
                             .formatted(minimum, questionAbove));
         }
         if (changePermille < 1 || changePermille > 1000) {

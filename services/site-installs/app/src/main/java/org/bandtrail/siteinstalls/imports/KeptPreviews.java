@@ -71,19 +71,20 @@ class KeptPreviews {
                         texts(rows, ReadyTree::species),
                         texts(rows, row -> row.girth().text()),
                         texts(rows, row -> row.girth().basis().name()),
-                        texts(rows, row ->
-                                row.measured() == null ? null : row.measured().toString()))
+                        texts(
+                                rows,
+                                row -> row.measured() == null
+                                        ? null
+                                        : row.measured().toString()))
                 .update();
     }
 
     /** A preview with how far storing is, empty if none is kept. */
     Optional<KeptPreview> one(String importId) {
         return jdbc.sql("""
-                        SELECT tree_import.*, done, total FROM tree_import LEFT JOIN tree_import_progress USING (import_id)
-                        WHERE import_id = ?""")
-                .param(importId)
-                .query(KeptPreviews::preview)
-                .optional();
+                        SELECT tree_import.*, done, total
+                        FROM tree_import LEFT JOIN tree_import_progress USING (import_id)
+                        WHERE import_id = ?""").param(importId).query(KeptPreviews::preview).optional();
     }
 
     /** As {@link #one}, and nobody else can store it until the transaction ends. */

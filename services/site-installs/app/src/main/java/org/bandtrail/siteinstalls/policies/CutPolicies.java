@@ -76,8 +76,7 @@ public class CutPolicies {
                         mm(row, "mesh_extra_mm"),
                         mm(row, "mesh_least_stand_off_mm"),
                         mm(row, "mesh_widest_opening_mm")),
-                new CutLengths.FastenerRule(
-                        mm(row, "fastener_spacing_mm"), Pieces.of(row.getLong("fastener_minimum"))),
+                new CutLengths.FastenerRule(mm(row, "fastener_spacing_mm"), Pieces.of(row.getLong("fastener_minimum"))),
                 new CutLengths.HeightRule(
                         mm(row, "height_usual_mm"), mm(row, "height_lowest_mm"), mm(row, "height_highest_mm")),
                 new GirthLimits(

@@ -81,6 +81,7 @@ public record CutPolicy(List<CutPolicyVersion> versions) {
     public Optional<CutPolicyVersion> first() {
         return versions.stream()
                 .min(Comparator.comparing(CutPolicyVersion::validFrom)
-                        .thenComparing(Comparator.comparing(CutPolicyVersion::version).reversed()));
+                        .thenComparing(
+                                Comparator.comparing(CutPolicyVersion::version).reversed()));
     }
 }

@@ -22,7 +22,8 @@ public abstract sealed class CutPolicyRefused extends Refusal {
 
         SourceMissing(LocalDate validFrom) {
             super(
-                    "The version from %s names no source. Say where its values come from, or that they are a rule of the house."
+                    "The version from %s names no source. Say where its values come from,"
+                            + " or that they are a rule of the house."
                             .formatted(validFrom));
         }
 

@@ -15,13 +15,7 @@ import java.time.LocalDate;
  * @param values the values
  */
 public record CutPolicyView(
-        int version,
-        LocalDate validFrom,
-        String source,
-        String reason,
-        String by,
-        Instant publishedAt,
-        Values values) {
+        int version, LocalDate validFrom, String source, String reason, String by, Instant publishedAt, Values values) {
 
     CutPolicyView(CutPolicyVersion version, String by, Instant publishedAt) {
         this(

@@ -27,7 +27,8 @@ class CutPolicyWiring {
     /** The content of {@code defaults/cut-lengths.json}. */
     record Defaults(LocalDate validFrom, String source, String reason, CutLengths values) {
         static Defaults read() throws java.io.IOException {
-            JsonMapper json = JsonMapper.builder().addModule(KernelJson.stored()).build();
+            JsonMapper json =
+                    JsonMapper.builder().addModule(KernelJson.stored()).build();
             try (var file = new ClassPathResource("defaults/cut-lengths.json").getInputStream()) {
                 return json.readValue(file, Defaults.class);
             }

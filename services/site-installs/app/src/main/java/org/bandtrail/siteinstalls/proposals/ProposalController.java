@@ -44,8 +44,7 @@ final class ProposalController {
             @RequestParam(required = false) @Nullable String dbh,
             @RequestParam(required = false) @Nullable LocalDate on,
             @RequestParam(defaultValue = "metric") String measure) {
-        LocalDate day = Objects.requireNonNullElseGet(on, () -> LocalDate.ofInstant(
-                clock.instant(), clock.getZone()));
+        LocalDate day = Objects.requireNonNullElseGet(on, () -> LocalDate.ofInstant(clock.instant(), clock.getZone()));
         return Proposed.of(Proposal.of(girth(tree, girth, dbh), policies.on(day), measure(measure)));
     }
 
@@ -73,7 +72,8 @@ final class ProposalController {
         return switch (word) {
             case "metric" -> TapeMeasure.METRIC;
             case "imperial" -> TapeMeasure.IMPERIAL;
-            default -> throw new IllegalArgumentException("measure [%s] is neither metric nor imperial.".formatted(word));
+            default ->
+                throw new IllegalArgumentException("measure [%s] is neither metric nor imperial.".formatted(word));
         };
     }
 

@@ -75,7 +75,8 @@ final class SiteController {
             @Nullable BigDecimal lon,
             @Nullable String accessNotes,
             @Nullable Instant happenedAt) {
-        @Nullable Point point() {
+        @Nullable
+        Point point() {
             if (lat == null && lon == null) {
                 return null;
             }

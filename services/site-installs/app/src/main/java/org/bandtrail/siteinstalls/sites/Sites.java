@@ -26,7 +26,8 @@ public class Sites {
         return jdbc.sql("""
                         SELECT site.*,
                                (SELECT count(*) FROM tree WHERE tree.site_id = site.site_id) AS trees,
-                               (SELECT count(*) FROM band WHERE band.site_id = site.site_id AND state = 'up') AS bands_up
+                               (SELECT count(*) FROM band
+                                WHERE band.site_id = site.site_id AND state = 'up') AS bands_up
                         FROM site WHERE site_id > ? ORDER BY site_id LIMIT ?""")
                 .params(after == null ? "" : after, limit)
                 .query(Sites::row)

@@ -51,8 +51,8 @@ final class TreeController {
             description = "Without treeId the identity is made of site and tag. girth or dbh is text with its unit.")
     Known register(@Valid @RequestBody Register request, @Parameter(hidden = true) ActingPerson person) {
         return work.once(request.commandId(), request, Known.class, () -> {
-            TreeId treeId = Objects.requireNonNullElseGet(
-                    request.treeId(), () -> Tree.named(request.siteId(), request.tag()));
+            TreeId treeId =
+                    Objects.requireNonNullElseGet(request.treeId(), () -> Tree.named(request.siteId(), request.tag()));
             commands.send(new RegisterTree(
                     treeId,
                     request.siteId(),

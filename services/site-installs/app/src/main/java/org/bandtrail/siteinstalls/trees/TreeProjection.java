@@ -25,7 +25,13 @@ final class TreeProjection implements Projection {
 
     /** One line of the history. */
     private record Step(
-            long position, String tree, String what, Occurred when, String by, @Nullable Long girthMm, String note) {}
+            long position,
+            String tree,
+            String what,
+            Occurred when,
+            String by,
+            @Nullable Long girthMm,
+            String note) {}
 
     @Override
     public String name() {
@@ -94,7 +100,8 @@ final class TreeProjection implements Projection {
 
     private void insertSteps(List<Step> steps) {
         jdbc.sql("""
-                        INSERT INTO tree_step (position, tree_id, what, happened_at, recorded_at, by_person, girth_mm, note)
+                        INSERT INTO tree_step (position, tree_id, what, happened_at, recorded_at, by_person,
+                                               girth_mm, note)
                         SELECT * FROM unnest(?::bigint[], ?::text[], ?::text[], ?::timestamptz[], ?::timestamptz[],
                                              ?::text[], ?::bigint[], ?::text[])
                         ON CONFLICT DO NOTHING""")
@@ -117,9 +124,7 @@ final class TreeProjection implements Projection {
                         FROM (SELECT DISTINCT ON (tree_id) tree_id, girth_mm, happened_at FROM tree_step
                               WHERE tree_id = ANY (?) AND girth_mm IS NOT NULL
                               ORDER BY tree_id, happened_at DESC, position DESC) AS latest
-                        WHERE tree.tree_id = latest.tree_id""")
-                .param(texts(steps, Step::tree))
-                .update();
+                        WHERE tree.tree_id = latest.tree_id""").param(texts(steps, Step::tree)).update();
     }
 
     private static <T> String[] texts(List<T> rows, Function<T, String> value) {

@@ -35,7 +35,12 @@ public record TreeView(
      * @param note as written
      */
     public record Step(
-            String what, Instant happenedAt, Instant recordedAt, String by, @Nullable Long girthMm, String note) {}
+            String what,
+            Instant happenedAt,
+            Instant recordedAt,
+            String by,
+            @Nullable Long girthMm,
+            String note) {}
 
     /**
      * A band that hangs or hung on it.

@@ -84,8 +84,13 @@ class BandCheckTest {
     @Test
     void a_tree_that_has_a_band_already_is_flagged() {
         Books banded = new Books(
-                true, BOOKS.tree(), List.of(new BandId("B-0099")), null,
-                BOOKS.tapeReel(), BOOKS.meshReel(), BOOKS.policy());
+                true,
+                BOOKS.tree(),
+                List.of(new BandId("B-0099")),
+                null,
+                BOOKS.tapeReel(),
+                BOOKS.meshReel(),
+                BOOKS.policy());
         assertThat(BandCheck.findings(FITTING, banded, NOW)).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo("tree-already-banded");
             assertThat(finding.message()).contains("B-0099");

@@ -40,11 +40,11 @@ class BandControllerTest {
                 {"commandId":"019a0000-0000-7000-8000-0000000000a1","siteId":"ELM","name":"Elm lane"}""");
         for (int tag = 1; tag <= 6; tag++) {
             http.post("/trees", """
-                    {"commandId":"019a0000-0000-7000-8000-0000000000b%d","siteId":"ELM","tag":"%d","girth":"1230 mm"}"""
-                    .formatted(tag, tag));
+                    {"commandId":"019a0000-0000-7000-8000-0000000000b%d","siteId":"ELM",
+                     "tag":"%d","girth":"1230 mm"}""".formatted(tag, tag));
         }
-        reels.remember(new KnownReel(
-                new ReelId("R-1"), new MaterialCode("TAPE"), MaterialKind.TAPE, Length.ofMm(100), null));
+        reels.remember(
+                new KnownReel(new ReelId("R-1"), new MaterialCode("TAPE"), MaterialKind.TAPE, Length.ofMm(100), null));
         reels.remember(new KnownReel(
                 new ReelId("M-1"), new MaterialCode("MESH"), MaterialKind.MESH, Length.ofMm(300), Length.ofMm(13)));
     }
@@ -54,8 +54,8 @@ class BandControllerTest {
                 {"commandId":"%s","bandId":"%s","treeId":"%s","siteId":"ELM","crewId":"C-1","personId":"P-07",
                  "girth":"%s","height":"4 ft","tape":{"reelId":"R-1","length":"1325 mm"},
                  "mesh":{"reelId":"M-1","length":"1465 mm"},"fasteners":{"batchId":"F-1","pieces":9},
-                 "happenedAt":"%s"}"""
-                .formatted(commandId, band, tree, girth, java.time.Instant.now().minusSeconds(3600));
+                 "happenedAt":"%s"}""".formatted(
+                        commandId, band, tree, girth, java.time.Instant.now().minusSeconds(3600));
     }
 
     private JsonNode band(String bandId) {
@@ -94,7 +94,8 @@ class BandControllerTest {
         Http.Answer second = http.post("/bands", body(Http.commandId(), "EB-3B", "ELM-3", "1234 mm"));
         assertThat(second.status()).isEqualTo(200);
         assertThat(second.body().path("flags").path(0).path("flag").asString()).isEqualTo("tree-already-banded");
-        assertThat(band("EB-3B").path("flags").path(0).path("message").asString()).contains("EB-3");
+        assertThat(band("EB-3B").path("flags").path(0).path("message").asString())
+                .contains("EB-3");
     }
 
     @Test

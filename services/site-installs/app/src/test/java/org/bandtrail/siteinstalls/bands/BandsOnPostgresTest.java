@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.UUID;
 import org.bandtrail.eventstore.Commands;
+import org.bandtrail.eventstore.EventLog;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.StoredEvent;
 import org.bandtrail.eventstore.Work;
@@ -13,16 +13,17 @@ import org.bandtrail.kernel.BandId;
 import org.bandtrail.siteinstalls.OnPostgres;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
 
 @OnPostgres
 class BandsOnPostgresTest {
+    private static final List<String> BAND_EVENTS =
+            List.of("band.fitted", "band.pieces-replaced", "band.taken-down");
     private final Work work;
     private final Commands commands;
     private final Projectors projectors;
     private final Bands bands;
     private final BandProjection projection;
-    private final JdbcClient jdbc;
+    private final EventLog log;
 
     @Autowired
     BandsOnPostgresTest(
@@ -31,13 +32,13 @@ class BandsOnPostgresTest {
             Projectors projectors,
             Bands bands,
             BandProjection projection,
-            JdbcClient jdbc) {
+            EventLog log) {
         this.work = work;
         this.commands = commands;
         this.projectors = projectors;
         this.bands = bands;
         this.projection = projection;
-        this.jdbc = jdbc;
+        this.log = log;
     }
 
     private BandView.Whole after(String band, BandCommand... facts) {
@@ -100,29 +101,15 @@ class BandsOnPostgresTest {
     @Test
     void a_page_applied_twice_changes_nothing() {
         BandView.Whole once = after("PG-3", fit("PG-3"), takeDown("PG-3", 3));
+        List<StoredEvent> page = log.after(0, BAND_EVENTS, 100_000).events().stream()
+                .filter(stored -> stored.aggregate().equals("band/PG-3"))
+                .toList();
+        assertThat(page).hasSize(2);
         work.inOneTransaction(() -> {
-            List<StoredEvent> page = jdbc.sql("""
-                            SELECT global_index FROM domain_event_entry
-                            WHERE aggregate_identifier = 'band/PG-3' ORDER BY global_index""")
-                    .query(Long.class)
-                    .list()
-                    .stream()
-                    .map(position -> new StoredEvent(position, new UUID(0, position), "band/PG-3", 0, event(position)))
-                    .toList();
             projection.apply(page);
             return page.size();
         });
         assertThat(bands.whole(new BandId("PG-3"))).contains(once);
-    }
-
-    private Object event(long position) {
-        boolean first = jdbc.sql("SELECT sequence_number FROM domain_event_entry WHERE global_index = ?")
-                        .param(position)
-                        .query(Long.class)
-                        .single()
-                == 0;
-        BandCommand command = first ? fit("PG-3") : takeDown("PG-3", 3);
-        return Band.NONE.decide(command).getFirst();
     }
 
     @Test

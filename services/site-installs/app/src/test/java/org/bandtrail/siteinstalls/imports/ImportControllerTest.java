@@ -110,12 +110,9 @@ class ImportControllerTest {
         String file = "Tag,Girth\n1,1200\n2,1300\n3,1400\n";
         String mapping = """
                 {"siteId":"HAZEL","tagColumn":"Tag","girthColumn":"Girth","unit":"mm"}""";
-        JsonNode shown =
-                preview(file.getBytes(StandardCharsets.UTF_8), mapping).body();
+        JsonNode shown = preview(file.getBytes(StandardCharsets.UTF_8), mapping).body();
         assertThat(shown.path("ready").asInt()).isEqualTo(3);
-        http.post(
-                "/trees",
-                "{\"commandId\":\"%s\",\"siteId\":\"HAZEL\",\"tag\":\"2\"}".formatted(Http.commandId()));
+        http.post("/trees", "{\"commandId\":\"%s\",\"siteId\":\"HAZEL\",\"tag\":\"2\"}".formatted(Http.commandId()));
 
         Http.Answer refused = store(shown, false);
 
@@ -130,8 +127,7 @@ class ImportControllerTest {
         String file = "Tag,Round\n1,3 ft 0 3/4 in\n2,40\n";
         String mapping = """
                 {"siteId":"MAPLE","tagColumn":"Tag","girthColumn":"Round","unit":"ft-in"}""";
-        JsonNode shown =
-                preview(file.getBytes(StandardCharsets.UTF_8), mapping).body();
+        JsonNode shown = preview(file.getBytes(StandardCharsets.UTF_8), mapping).body();
         // 36.75 in x 25.4 = 933.45 mm
         assertThat(shown.path("sample").path(0).path("girthMm").asLong())
                 .as("%s", shown)

@@ -29,8 +29,7 @@ class CutPolicyControllerTest {
                   "meshLeastStandOff":"1 in","meshWidestOpening":"1/2 in","fastenerSpacing":"6 in",
                   "fastenerMinimum":6,"heightUsual":"4 ft","heightLowest":"3 ft","heightHighest":"5 ft",
                   "girthMinimum":"479 mm","girthQuestionAbove":"6 m","girthChangePermille":250,
-                  "removeAfterDays":120,"lateAfterDays":3}}"""
-                .formatted(Http.commandId(), source, overlap));
+                  "removeAfterDays":120,"lateAfterDays":3}}""".formatted(Http.commandId(), source, overlap));
     }
 
     @Test
@@ -46,7 +45,8 @@ class CutPolicyControllerTest {
         assertThat(after.path("tapeMm").asInt()).isEqualTo(1375);
         assertThat(after.path("meshMm").asInt()).isEqualTo(1540);
         assertThat(after.path("standOffMm").asInt()).isEqualTo(49);
-        assertThat(after.path("policyVersion").asInt()).isGreaterThan(before.path("policyVersion").asInt());
+        assertThat(after.path("policyVersion").asInt())
+                .isGreaterThan(before.path("policyVersion").asInt());
     }
 
     @Test

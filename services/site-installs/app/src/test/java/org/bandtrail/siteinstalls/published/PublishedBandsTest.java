@@ -68,7 +68,6 @@ class PublishedBandsTest {
         assertThat(told.meshReelId()).isNull();
         assertThat(told.fastenerPieces()).isZero();
         assertThat(told.moves())
-                .containsExactly(
-                        new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304"));
+                .containsExactly(new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304"));
     }
 }

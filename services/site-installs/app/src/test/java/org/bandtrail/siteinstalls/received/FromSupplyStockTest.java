@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.List;
 import org.bandtrail.eventexchange.Envelope;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.MaterialCode;
+import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.siteinstalls.OnPostgres;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
@@ -50,12 +53,14 @@ class FromSupplyStockTest {
             from.handle(envelope);
             from.handle(envelope);
             ReelId reelId = new ReelId(told.path("reelId").asString());
-            KnownReel known = reels.known(List.of(reelId)).get(reelId);
-            assertThat(known).isNotNull();
-            assertThat(known.kind().name()).isEqualTo(told.path("kind").asString());
-            assertThat(known.width().mm()).isEqualTo(told.path("widthMm").asLong());
-            assertThat(known.opening() == null ? 0 : known.opening().mm())
-                    .isEqualTo(told.path("openingMm").asLong(0));
+            JsonNode opening = told.path("openingMm");
+            KnownReel expected = new KnownReel(
+                    reelId,
+                    new MaterialCode(told.path("materialCode").asString()),
+                    MaterialKind.valueOf(told.path("kind").asString()),
+                    Length.ofMm(told.path("widthMm").asLong()),
+                    opening.isNumber() ? Length.ofMm(opening.asLong()) : null);
+            assertThat(reels.known(List.of(reelId))).containsEntry(reelId, expected);
         }
     }
 }

@@ -34,11 +34,10 @@ class SiteControllerTest {
         assertThat(register("A-SITE", ",\"lat\":40.1234567,\"lon\":-75.5,\"accessNotes\":\"by the gate\"")
                         .status())
                 .isEqualTo(200);
-        http.post(
-                "/trees",
-                "{\"commandId\":\"%s\",\"siteId\":\"A-SITE\",\"tag\":\"1\"}".formatted(Http.commandId()));
+        http.post("/trees", "{\"commandId\":\"%s\",\"siteId\":\"A-SITE\",\"tag\":\"1\"}".formatted(Http.commandId()));
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
-        JsonNode site = http.get("/sites?after=A-SITD&limit=1").body().path("rows").path(0);
+        JsonNode site =
+                http.get("/sites?after=A-SITD&limit=1").body().path("rows").path(0);
         assertThat(site.path("siteId").asString()).isEqualTo("A-SITE");
         assertThat(site.path("lat").decimalValue()).isEqualByComparingTo("40.1234567");
         assertThat(site.path("lon").decimalValue()).isEqualByComparingTo("-75.5");

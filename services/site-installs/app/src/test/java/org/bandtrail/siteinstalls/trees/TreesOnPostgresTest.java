@@ -48,7 +48,8 @@ class TreesOnPostgresTest {
 
     @Test
     void every_measurement_is_kept_and_the_last_one_measured_counts() {
-        assertThat(register("1", ",\"dbh\":\"39 cm\",\"species\":\"AILAL\"").status()).isEqualTo(200);
+        assertThat(register("1", ",\"dbh\":\"39 cm\",\"species\":\"AILAL\"").status())
+                .isEqualTo(200);
         measure("OAK-1", "4 ft 1 in", "2026-06-01T08:00:00Z");
         measure("OAK-1", "1230 mm", "2026-05-01T08:00:00Z");
 
@@ -56,7 +57,9 @@ class TreesOnPostgresTest {
         // 49 in x 25.4 = 1244.6 mm
         assertThat(tree.path("girthMm").asLong()).isEqualTo(1245);
         assertThat(tree.path("girthMeasuredAt").asString()).isEqualTo("2026-06-01T08:00:00Z");
-        assertThat(tree.path("history").valueStream().map(step -> step.path("note").asString()))
+        assertThat(tree.path("history")
+                        .valueStream()
+                        .map(step -> step.path("note").asString()))
                 .containsExactly("4 ft 1 in girth", "1230 mm girth", "39 cm diameter", "tag 1");
     }
 
@@ -71,7 +74,8 @@ class TreesOnPostgresTest {
 
     @Test
     void girth_and_diameter_together_are_not_understood() {
-        assertThat(register("3", ",\"girth\":\"1 m\",\"dbh\":\"30 cm\"").status()).isEqualTo(400);
+        assertThat(register("3", ",\"girth\":\"1 m\",\"dbh\":\"30 cm\"").status())
+                .isEqualTo(400);
         assertThat(measure("OAK-404", "1 m", "2026-06-01T08:00:00Z").status()).isEqualTo(409);
         assertThat(http.get("/trees/OAK-404").status()).isEqualTo(404);
     }
@@ -84,7 +88,8 @@ class TreesOnPostgresTest {
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
         JsonNode first = http.get("/trees?site=OAK&q=odd&limit=3").body();
         assertThat(first.path("rows")).hasSize(3);
-        JsonNode second = http.get("/trees?site=OAK&q=odd&limit=3&after=" + first.path("next").asString())
+        JsonNode second = http.get("/trees?site=OAK&q=odd&limit=3&after="
+                        + first.path("next").asString())
                 .body();
         assertThat(second.path("rows")).hasSize(2);
         assertThat(second.path("next").isNull()).isTrue();

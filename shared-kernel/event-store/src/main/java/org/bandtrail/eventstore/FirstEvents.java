@@ -41,8 +41,8 @@ public final class FirstEvents {
      */
     public void append(AggregateOf<?> aggregate, List<Beginning> beginnings) {
         if (!CurrentUnitOfWork.isStarted()) {
-            throw new IllegalStateException("First events of %s were appended outside a work. Use Work.inOneTransaction."
-                    .formatted(aggregate.type()));
+            throw new IllegalStateException(
+                    "First events of %s come outside a work. Use Work.inOneTransaction.".formatted(aggregate.type()));
         }
         List<DomainEventMessage<?>> messages = new ArrayList<>();
         List<AppendedEvent> appended = new ArrayList<>();

@@ -18,8 +18,10 @@ public final class ForeignParts implements AutoConfigurationImportFilter, Enviro
 
     private static final String PROPERTY = "bandtrail.launcher.foreign-parts";
 
-    private static final List<String> OF_THE_FRONT_DESK =
-            List.of("org.springframework.boot.security.", "org.springframework.boot.thymeleaf.");
+    private static final List<String> OF_THE_FRONT_DESK = List.of(
+            "org.springframework.boot.security.",
+            "org.springframework.boot.thymeleaf.",
+            "org.springdoc.core.configuration.SpringDocSecurityConfiguration");
     private static final List<String> OF_THE_SERVICES = List.of("org.springdoc.", "org.axonframework.");
 
     private List<String> foreign = List.of();

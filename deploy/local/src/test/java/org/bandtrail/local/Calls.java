@@ -24,7 +24,13 @@ public final class Calls {
     }
 
     /** What a service answered. */
-    public record Answer(int status, String body) {}
+    public record Answer(int status, String body) {
+
+        /** Whether the service did what it was asked. */
+        public boolean isDone() {
+            return status >= 200 && status < 300;
+        }
+    }
 
     public Answer get(String path) {
         return send(request(path).GET());

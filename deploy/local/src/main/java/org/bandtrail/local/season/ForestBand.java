@@ -40,7 +40,7 @@ record ForestBand(
 
     /** The request body for fitting it. */
     ObjectNode fitted(String crew, String person, String batch) {
-        ObjectNode body = ForestInventoryRun.command("band", bandId(), ForestInventoryRun.DAY_1)
+        ObjectNode body = ForestInventoryRun.fact("band", bandId(), ForestInventoryRun.DAY_1)
                 .put("bandId", bandId())
                 .put("treeId", treeId)
                 .put("siteId", ForestInventoryRun.SITE)

@@ -44,7 +44,7 @@ final class ForestField {
     private static ObjectNode visit(ForestBand band, int round) {
         String visitId = "FP-V-" + band.number() + "-" + round;
         boolean full = round == 2 && band.isRenewed();
-        ObjectNode body = ForestInventoryRun.command("visit", visitId, day(2 * round))
+        ObjectNode body = ForestInventoryRun.fact("visit", visitId, day(2 * round))
                 .put("visitId", visitId)
                 .put("bandId", band.bandId())
                 .put("crewId", ForestInventoryRun.CREW)
@@ -65,7 +65,7 @@ final class ForestField {
         for (ForestBand band : bands) {
             if (!band.staysUp()) {
                 String id = "FP-T-" + band.number();
-                ObjectNode body = ForestInventoryRun.command("teardown", id, day(6))
+                ObjectNode body = ForestInventoryRun.fact("teardown", id, day(6))
                         .put("teardownId", id)
                         .put("bandId", band.bandId())
                         .put("personId", ForestInventoryRun.PERSON)
@@ -75,7 +75,7 @@ final class ForestField {
                 doors.inspections().post("/teardowns", body, ForestInventoryRun.PERSON, id);
             }
         }
-        ObjectNode load = ForestInventoryRun.command("load", "FP-LOAD", day(7))
+        ObjectNode load = ForestInventoryRun.fact("load", "FP-LOAD", day(7))
                 .put("loadId", "FP-LOAD")
                 .put("carrier", "TRUCK-1");
         Body.list(load, "bagIds", List.of(BAG));

@@ -97,8 +97,13 @@ public final class ForestInventoryRun {
         return audit;
     }
 
-    /** A request body with an identity of its own, made from kind and key. */
-    static ObjectNode command(String kind, String key, Instant happened) {
+    /** A request body with an identity of its own, made from kind and key, for what has no time of its own. */
+    static ObjectNode command(String kind, String key) {
+        return Body.command("forest-" + kind, key, DAY_1);
+    }
+
+    /** As {@link #command}, for what happened at a time. */
+    static ObjectNode fact(String kind, String key, Instant happened) {
         return Body.command("forest-" + kind, key, happened).put("happenedAt", happened.toString());
     }
 }

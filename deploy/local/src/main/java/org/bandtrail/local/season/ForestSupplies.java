@@ -32,10 +32,10 @@ final class ForestSupplies {
         post("/items", item("FP-PIN", "FASTENER", 1275).put("packSize", 500));
         post(
                 "/depots",
-                now("depot", ForestInventoryRun.DEPOT)
+                ForestInventoryRun.command("depot", ForestInventoryRun.DEPOT)
                         .put("depotId", ForestInventoryRun.DEPOT)
                         .put("name", "Forest plot shed"));
-        ObjectNode crew = now("crew", ForestInventoryRun.CREW)
+        ObjectNode crew = ForestInventoryRun.command("crew", ForestInventoryRun.CREW)
                 .put("crewId", ForestInventoryRun.CREW)
                 .put("name", "Forest plot crew")
                 .put("depotId", ForestInventoryRun.DEPOT);
@@ -44,8 +44,10 @@ final class ForestSupplies {
     }
 
     private static ObjectNode item(String code, String kind, int costMinor) {
-        ObjectNode body =
-                now("item", code).put("materialCode", code).put("kind", kind).put("name", code);
+        ObjectNode body = ForestInventoryRun.command("item", code)
+                .put("materialCode", code)
+                .put("kind", kind)
+                .put("name", code);
         body.putObject("unitCost").put("minor", costMinor).put("currency", "USD");
         return body;
     }
@@ -78,7 +80,7 @@ final class ForestSupplies {
 
     /** Takes back what the plan leaves, measured to the millimetre. */
     void takeBack(ForestPlan plan) {
-        ObjectNode body = ForestInventoryRun.command("return", KIT, BACK)
+        ObjectNode body = ForestInventoryRun.fact("return", KIT, BACK)
                 .put("kitId", KIT)
                 .put("personId", ForestInventoryRun.PERSON)
                 .put("depotId", ForestInventoryRun.DEPOT);
@@ -127,7 +129,7 @@ final class ForestSupplies {
     }
 
     private static ObjectNode now(String kind, String key) {
-        return ForestInventoryRun.command(kind, key, ForestInventoryRun.DAY_1);
+        return ForestInventoryRun.fact(kind, key, ForestInventoryRun.DAY_1);
     }
 
     private JsonNode post(String path, ObjectNode body) {

@@ -28,7 +28,7 @@ final class ForestTrees {
      * @throws SeasonStopped if a girth is not pi times the diameter
      */
     Map<String, Long> bringIn() throws IOException {
-        ObjectNode site = ForestInventoryRun.command("site", ForestInventoryRun.SITE, ForestInventoryRun.DAY_1)
+        ObjectNode site = ForestInventoryRun.fact("site", ForestInventoryRun.SITE, ForestInventoryRun.DAY_1)
                 .put("siteId", ForestInventoryRun.SITE)
                 .put("name", "Forest plot");
         siteInstalls.postAndSee("/sites", site, ForestInventoryRun.KEEPER, "the site");
@@ -38,8 +38,7 @@ final class ForestTrees {
         JsonNode preview =
                 siteInstalls.upload("/tree-imports/preview", form, ForestInventoryRun.KEEPER, "the inventory");
         if (preview.path("ready").asLong() > 0) {
-            ObjectNode store = ForestInventoryRun.command("store", "inventory", ForestInventoryRun.DAY_1)
-                    .put("onlyReady", true);
+            ObjectNode store = ForestInventoryRun.command("store", "inventory").put("onlyReady", true);
             String path = "/tree-imports/" + preview.path("importId").asString("") + "/store";
             siteInstalls.postAndSee(path, store, ForestInventoryRun.KEEPER, "the inventory");
         }

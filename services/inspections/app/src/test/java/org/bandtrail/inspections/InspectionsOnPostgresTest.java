@@ -2,6 +2,8 @@ package org.bandtrail.inspections;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
@@ -90,7 +92,8 @@ class InspectionsOnPostgresTest {
                         UUID.randomUUID(),
                         "V-10",
                         "B-10",
-                        ",\"saturationPercent\":95,\"catches\":{\"adult\":61},\"guard\":\"sound\"" + renewal("R-11", "BAG-10")));
+                        ",\"saturationPercent\":95,\"catches\":{\"adult\":61},\"guard\":\"sound\""
+                                + renewal("R-11", "BAG-10")));
 
         assertThat(answer.status()).isEqualTo(200);
         assertThat(answer.body().path("flags").toString()).contains("catch-is-lower-bound", "recorded-late");
@@ -135,8 +138,8 @@ class InspectionsOnPostgresTest {
     void a_band_taken_down_fills_a_bag_that_leaves_with_a_load() {
         fit("B-40", "R-40", 1200);
         door.post("/teardowns", """
-                {"commandId":"%s","teardownId":"TD-40","bandId":"B-40","personId":"P-07","bagId":"BAG-40","mesh":"reuse",
-                 "fasteners":"bag","happenedAt":"2026-05-09T08:00:00Z"}""".formatted(UUID.randomUUID()));
+                {"commandId":"%s","teardownId":"TD-40","bandId":"B-40","personId":"P-07","bagId":"BAG-40",
+                 "mesh":"reuse","fasteners":"bag","happenedAt":"2026-05-09T08:00:00Z"}""".formatted(UUID.randomUUID()));
         Door.Answer load = door.post("/loads", """
                 {"commandId":"%s","loadId":"L-40","bagIds":["BAG-40","BAG-41"],"carrier":"CARRIER-2",
                  "happenedAt":"2026-05-10T08:00:00Z"}""".formatted(UUID.randomUUID()));
@@ -144,7 +147,11 @@ class InspectionsOnPostgresTest {
         assertThat(load.body().path("bags").toString()).contains("bag-not-known-yet");
         assertThat(outbox("bag/BAG-40").getLast()).contains("\"target\":\"disposed:L-40\"", "1200");
         assertThat(band("B-40").path("band").path("state").asString()).isEqualTo("down");
-        assertThat(door.get("/bags?after=BAG-3Z&limit=1").body().path("rows").get(0).toString())
+        assertThat(door.get("/bags?after=BAG-3Z&limit=1")
+                        .body()
+                        .path("rows")
+                        .get(0)
+                        .toString())
                 .contains("\"bagId\":\"BAG-40\"", "\"state\":\"gone\"", "\"loadId\":\"L-40\"");
         assertThat(door.get("/loads").body().path("rows").toString()).contains("\"tapeMm\":1200");
     }
@@ -201,8 +208,9 @@ class InspectionsOnPostgresTest {
         band("B-71");
 
         JsonNode first = door.get("/bands?site=S-1&due=2026-05-05&limit=1").body();
-        String next = java.net.URLEncoder.encode(first.path("next").asString(), java.nio.charset.StandardCharsets.UTF_8);
-        JsonNode second = door.get("/bands?site=S-1&due=2026-05-05&limit=1&after=" + next).body();
+        String next = URLEncoder.encode(first.path("next").asString(), StandardCharsets.UTF_8);
+        JsonNode second =
+                door.get("/bands?site=S-1&due=2026-05-05&limit=1&after=" + next).body();
 
         assertThat(first.path("rows").get(0).path("dueAt").asString())
                 .isLessThanOrEqualTo(second.path("rows").get(0).path("dueAt").asString());
@@ -237,8 +245,10 @@ class InspectionsOnPostgresTest {
     @Test
     void catch_rates_count_only_what_was_read() {
         fit("B-90", "R-90", 1200);
-        door.post("/visits", visit(UUID.randomUUID(), "V-90", "B-90", ",\"catches\":{\"instar-1\":12}")
-                .replace("2026-05-04T", "2026-05-06T"));
+        door.post(
+                "/visits",
+                visit(UUID.randomUUID(), "V-90", "B-90", ",\"catches\":{\"instar-1\":12}")
+                        .replace("2026-05-04T", "2026-05-06T"));
         band("B-90");
 
         JsonNode rate = door.get("/catch-rates?from=2026-05-06&to=2026-05-06").body();
@@ -251,7 +261,8 @@ class InspectionsOnPostgresTest {
     @Test
     void rebuilt_rows_are_the_same_as_the_old_ones() {
         fit("B-95", "R-95", 1200);
-        door.post("/visits", visit(UUID.randomUUID(), "V-95", "B-95", ",\"saturationPercent\":60" + renewal("R-96", "BAG-95")));
+        String more = ",\"saturationPercent\":60" + renewal("R-96", "BAG-95");
+        door.post("/visits", visit(UUID.randomUUID(), "V-95", "B-95", more));
         JsonNode band = band("B-95");
         JsonNode bags = door.get("/bags").body();
 

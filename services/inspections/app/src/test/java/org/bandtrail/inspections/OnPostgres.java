@@ -20,7 +20,11 @@ import org.springframework.test.context.ContextConfiguration;
 @SpringBootTest(
         classes = InspectionsApplication.class,
         webEnvironment = WebEnvironment.RANDOM_PORT,
-        properties = {"spring.config.name=inspections", "bandtrail.service-key=only-for-the-tests", "bandtrail.read-feeds=false"})
+        properties = {
+            "spring.config.name=inspections",
+            "bandtrail.service-key=only-for-the-tests",
+            "bandtrail.read-feeds=false"
+        })
 @ContextConfiguration(initializers = OnPostgres.FreshDatabase.class)
 public @interface OnPostgres {
 

@@ -68,13 +68,16 @@ class WiringTest {
 
     @Test
     void work_that_fails_leaves_neither_events_nor_anything_to_publish() {
-        assertThatIllegalStateException().isThrownBy(() -> work.inOneTransaction(() -> {
-            bands.tell(BandSamples.visited("V-ROLLBACK", 3, BandSamples.NOTHING_CAUGHT));
-            throw new IllegalStateException("the rest of the work fails");
-        }));
+        assertThatIllegalStateException()
+                .isThrownBy(() -> work.inOneTransaction(() -> {
+                    bands.tell(BandSamples.visited("V-ROLLBACK", 3, BandSamples.NOTHING_CAUGHT));
+                    throw new IllegalStateException("the rest of the work fails");
+                }));
 
-        assertThat(count("SELECT count(*) FROM outbox WHERE data::text LIKE '%V-ROLLBACK%'")).isZero();
-        assertThat(count("SELECT count(*) FROM domain_event_entry WHERE convert_from(payload, 'UTF8') LIKE '%V-ROLLBACK%'"))
+        assertThat(count("SELECT count(*) FROM outbox WHERE data::text LIKE '%V-ROLLBACK%'"))
+                .isZero();
+        assertThat(count("SELECT count(*) FROM domain_event_entry"
+                        + " WHERE convert_from(payload, 'UTF8') LIKE '%V-ROLLBACK%'"))
                 .isZero();
     }
 

@@ -64,8 +64,7 @@ public record Bag(List<Deposit> deposits, List<TakenAway> departures) {
         for (TakenAway gone : departures) {
             String load = Places.disposed(gone.load());
             List<Move> its = follow.stream()
-                    .filter(move ->
-                            move.target().equals(load) || move.source().equals(load))
+                    .filter(move -> move.target().equals(load) || move.source().equals(load))
                     .toList();
             if (!its.isEmpty()) {
                 events.add(new ContentsFollowed(
@@ -114,8 +113,7 @@ public record Bag(List<Deposit> deposits, List<TakenAway> departures) {
         return deposits.reversed().stream()
                 .filter(deposit -> deposit.portion().equals(takenBack.portion()))
                 .findFirst()
-                .orElseThrow(() ->
-                        new IllegalStateException("%s was never told to be there.".formatted(takenBack)));
+                .orElseThrow(() -> new IllegalStateException("%s was never told to be there.".formatted(takenBack)));
     }
 
     private List<Deposit> after(BagId bag, List<Move> moves, ContentsNoted noted) {

@@ -45,7 +45,10 @@ final class BagController {
             UUID commandId,
             LoadId loadId,
             List<BagId> bagIds,
-            @Schema(description = "Code of who took it, never a person's name", example = "CARRIER-2") String carrier,
+
+            @Schema(description = "Code of who took it, never a person's name", example = "CARRIER-2")
+            String carrier,
+
             Instant happenedAt) {}
 
     /** What is said about one bag of the load. */
@@ -63,8 +66,8 @@ final class BagController {
     @PostMapping("/loads")
     @Operation(
             summary = "Record that bags left with a load",
-            description = "Always accepted: an unknown bag and one that had already gone are flagged. Contents told later"
-                    + " for a time before the bag left follow it to this load.")
+            description = "Always accepted: an unknown bag and one that had already gone are flagged. Contents told"
+                    + " later for a time before the bag left follow it to this load.")
     LoadAnswer dispose(@RequestBody LoadRequest request, ActingPerson acting) {
         if (request.bagIds().isEmpty() || request.bagIds().size() > MOST_BAGS) {
             throw new IllegalArgumentException("A load of [%d] bags is not understood. Name 1 to %d bags."
@@ -98,8 +101,7 @@ final class BagController {
             summary = "Bags and what is in them",
             description = "A bag that has gone shows the load it left with; a bag called LOOSE-<person> holds waste for"
                     + " which nobody named a bag.")
-    Bags bags(
-            @RequestParam(required = false) @Nullable String after, @RequestParam(defaultValue = "200") int limit) {
+    Bags bags(@RequestParam(required = false) @Nullable String after, @RequestParam(defaultValue = "200") int limit) {
         int size = Math.clamp(limit, 1, 1_000);
         List<BagContents.BagRow> rows = contents.bags(after, size);
         return new Bags(rows, rows.size() < size ? null : rows.getLast().bagId());
@@ -107,8 +109,7 @@ final class BagController {
 
     @GetMapping("/loads")
     @Operation(summary = "Loads and what they took away, by load identity")
-    Loads loads(
-            @RequestParam(required = false) @Nullable String after, @RequestParam(defaultValue = "200") int limit) {
+    Loads loads(@RequestParam(required = false) @Nullable String after, @RequestParam(defaultValue = "200") int limit) {
         int size = Math.clamp(limit, 1, 1_000);
         List<BagContents.LoadRow> rows = contents.loads(after, size);
         return new Loads(rows, rows.size() < size ? null : rows.getLast().loadId());

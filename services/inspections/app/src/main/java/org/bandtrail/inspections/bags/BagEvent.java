@@ -39,13 +39,7 @@ public sealed interface BagEvent {
     @StoredAs("bag.taken-away")
     @Revision("1")
     record TakenAway(
-            BagId bag,
-            LoadId load,
-            String carrier,
-            List<Move> moves,
-            Set<BagFlag> flags,
-            Doer doer,
-            Occurred occurred)
+            BagId bag, LoadId load, String carrier, List<Move> moves, Set<BagFlag> flags, Doer doer, Occurred occurred)
             implements BagEvent {
         public TakenAway {
             moves = List.copyOf(moves);
@@ -56,8 +50,7 @@ public sealed interface BagEvent {
     /** Contents told after the bag had left follow it to its load, or are taken back out of that. */
     @StoredAs("bag.contents-followed")
     @Revision("1")
-    record ContentsFollowed(
-            BagId bag, LoadId load, String carrier, List<Move> moves, Doer doer, Occurred occurred)
+    record ContentsFollowed(BagId bag, LoadId load, String carrier, List<Move> moves, Doer doer, Occurred occurred)
             implements BagEvent {
         public ContentsFollowed {
             moves = List.copyOf(moves);

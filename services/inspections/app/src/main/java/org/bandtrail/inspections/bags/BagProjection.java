@@ -48,7 +48,8 @@ final class BagProjection implements Projection {
         for (StoredEvent stored : page) {
             BagEvent event = (BagEvent) stored.payload();
             for (int line = 0; line < event.moves().size(); line++) {
-                moves.add(new MoveRow(stored.eventId(), line, event, event.moves().get(line)));
+                moves.add(
+                        new MoveRow(stored.eventId(), line, event, event.moves().get(line)));
             }
             if (event instanceof TakenAway gone) {
                 departures.add(gone);
@@ -105,9 +106,9 @@ final class BagProjection implements Projection {
                         Columns.texts(rows, TakenAway::load),
                         Columns.texts(rows, TakenAway::bag),
                         Columns.texts(rows, TakenAway::carrier),
-                        Columns.texts(rows, row -> row.flags().stream()
-                                .map(BagFlag::spelt)
-                                .collect(Collectors.joining(","))),
+                        Columns.texts(
+                                rows,
+                                row -> row.flags().stream().map(BagFlag::spelt).collect(Collectors.joining(","))),
                         Columns.texts(rows, row -> row.doer().by()),
                         Columns.texts(rows, row -> row.occurred().happened()),
                         Columns.texts(rows, row -> row.occurred().recorded()))

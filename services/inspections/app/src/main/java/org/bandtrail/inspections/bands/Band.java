@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.bandtrail.inspections.bands.BandCommand.HearOfFitting;
 import org.bandtrail.inspections.bands.BandCommand.RecordOutcome;
 import org.bandtrail.inspections.bands.BandCommand.RecordTeardown;
@@ -20,22 +19,19 @@ import org.bandtrail.inspections.pieces.Move;
 import org.bandtrail.inspections.pieces.PieceFact;
 import org.bandtrail.inspections.pieces.Portion;
 import org.bandtrail.inspections.pieces.Trunk;
-import org.bandtrail.inspections.pieces.Whereabouts;
-import org.bandtrail.kernel.BandId;
 import org.bandtrail.kernel.Occurred;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The rules of one band. Facts are accepted in any order; where its pieces are follows from all of them, see
- * {@link Whereabouts}.
+ * {@link org.bandtrail.inspections.pieces.Whereabouts}.
  *
- * @param facts everything done to the pieces, in the order in which it was told
- * @param doers who did each of these, by the fact's identity
+ * @param pieces everything done to the pieces
  * @param visits every visit, by identity
  */
-public record Band(List<PieceFact> facts, Map<String, Doer> doers, Map<String, Visited> visits) {
+public record Band(PieceBook pieces, Map<String, Visited> visits) {
     /** A band nobody has told of. */
-    public static final Band UNKNOWN = new Band(List.of(), Map.of(), Map.of());
+    public static final Band UNKNOWN = new Band(PieceBook.EMPTY, Map.of());
 
     /**
      * What becomes known by a command; nothing if it was known before.
@@ -55,7 +51,7 @@ public record Band(List<PieceFact> facts, Map<String, Doer> doers, Map<String, V
     public Band evolve(BandEvent event) {
         return switch (event) {
             case FittingHeard e -> with(fitting(e.fitting(), e.trunk(), e.putUp(), e.doer(), e.occurred()), e.doer());
-            case Visited e -> new Band(facts, doers, plus(visits, e.visit(), e));
+            case Visited e -> new Band(pieces, plus(visits, e.visit(), e));
             case PiecesReplaced e -> with(e.replacement().fact(e.visit(), e.doer(), e.occurred()), e.doer());
             case TakenDown e -> with(e.how().fact(e.teardown(), e.doer(), e.occurred()), e.doer());
             case PlacesSettled _, BycatchClosed _ -> this;
@@ -64,28 +60,23 @@ public record Band(List<PieceFact> facts, Map<String, Doer> doers, Map<String, V
 
     /** Where it hangs by the fitting told last, or null while no fitting is known. */
     public @Nullable Trunk trunk() {
-        return facts.reversed().stream()
-                .map(PieceFact::trunk)
-                .filter(Objects::nonNull)
-                .findFirst()
-                .orElse(null);
+        return pieces.trunk();
     }
 
     /** What hangs on the tree, as far as is known. */
     public List<Portion> hanging() {
-        return Whereabouts.hanging(facts);
+        return pieces.hanging();
     }
 
     private List<BandEvent> hear(HearOfFitting heard) {
         PieceFact fact = fitting(heard.fitting(), heard.trunk(), heard.putUp(), heard.doer(), heard.occurred());
-        if (alreadyTold(heard.band(), fact.id(), fact)) {
+        if (pieces.knows(heard.band(), fact.id(), fact)) {
             return List.of();
         }
         List<BandEvent> events = new ArrayList<>();
         events.add(new FittingHeard(
                 heard.band(), heard.fitting(), heard.trunk(), heard.putUp(), heard.doer(), heard.occurred()));
-        events.addAll(
-                settled(heard.band(), fact, heard.trunk(), Whereabouts.learn(facts, fact), heard.occurred()));
+        events.addAll(pieces.settled(heard.band(), fact, heard.trunk(), pieces.learn(fact), heard.occurred()));
         return events;
     }
 
@@ -94,7 +85,7 @@ public record Band(List<PieceFact> facts, Map<String, Doer> doers, Map<String, V
         PieceFact fact = replacement == null || replacement.putUp().isEmpty()
                 ? null
                 : replacement.fact(told.visit(), told.doer(), told.occurred());
-        boolean factKnown = alreadyTold(told.band(), told.visit(), fact);
+        boolean factKnown = pieces.knows(told.band(), told.visit(), fact);
         Visited visited = new Visited(
                 told.band(),
                 told.visit(),
@@ -111,21 +102,21 @@ public record Band(List<PieceFact> facts, Map<String, Doer> doers, Map<String, V
         List<BandEvent> events = new ArrayList<>();
         events.add(visited);
         if (replacement != null && fact != null && !factKnown) {
-            Map<PieceFact, List<Move>> moves = Whereabouts.learn(facts, fact);
+            Map<PieceFact, List<Move>> moves = pieces.learn(fact);
             List<Move> own = moves.getOrDefault(fact, List.of());
             events.add(new PiecesReplaced(
                     told.band(), told.visit(), trunk(), replacement, own, told.doer(), told.occurred()));
-            events.addAll(settled(told.band(), fact, trunk(), moves, told.occurred()));
+            events.addAll(pieces.settled(told.band(), fact, trunk(), moves, told.occurred()));
         }
         return events;
     }
 
     private List<BandEvent> tearDown(RecordTeardown told) {
         PieceFact fact = told.how().fact(told.teardown(), told.doer(), told.occurred());
-        if (alreadyTold(told.band(), fact.id(), fact)) {
+        if (pieces.knows(told.band(), fact.id(), fact)) {
             return List.of();
         }
-        Map<PieceFact, List<Move>> moves = Whereabouts.learn(facts, fact);
+        Map<PieceFact, List<Move>> moves = pieces.learn(fact);
         List<BandEvent> events = new ArrayList<>();
         events.add(new TakenDown(
                 told.band(),
@@ -136,7 +127,7 @@ public record Band(List<PieceFact> facts, Map<String, Doer> doers, Map<String, V
                 Remarks.on(this, told),
                 told.doer(),
                 told.occurred()));
-        events.addAll(settled(told.band(), fact, trunk(), moves, told.occurred()));
+        events.addAll(pieces.settled(told.band(), fact, trunk(), moves, told.occurred()));
         return events;
     }
 
@@ -149,33 +140,6 @@ public record Band(List<PieceFact> facts, Map<String, Doer> doers, Map<String, V
                 told.handedAt(),
                 told.doer(),
                 told.occurred());
-    }
-
-    /** The moves of other facts that one more fact made known, each under the fact it belongs to. */
-    private List<BandEvent> settled(
-            BandId band,
-            PieceFact arriving,
-            @Nullable Trunk trunk,
-            Map<PieceFact, List<Move>> moves,
-            Occurred occurred) {
-        List<BandEvent> events = new ArrayList<>();
-        moves.forEach((fact, known) -> {
-            Doer doer = doers.get(fact.id());
-            if (doer != null && !fact.equals(arriving)) {
-                Occurred settled = new Occurred(fact.happened(), occurred.recorded());
-                events.add(new PlacesSettled(band, fact.id(), fact.kind(), trunk, known, doer, settled));
-            }
-        });
-        return events;
-    }
-
-    private boolean alreadyTold(BandId band, String id, @Nullable PieceFact fact) {
-        for (PieceFact known : facts) {
-            if (known.id().equals(id) && !known.equals(fact)) {
-                throw new BandRefused.IdentityTaken(band, id);
-            }
-        }
-        return fact != null && facts.contains(fact);
     }
 
     private boolean alreadyTold(Visited visited) {
@@ -193,18 +157,15 @@ public record Band(List<PieceFact> facts, Map<String, Doer> doers, Map<String, V
     }
 
     private static PieceFact fitting(String id, Trunk trunk, List<Portion> putUp, Doer doer, Occurred occurred) {
-        return new PieceFact(
-                id, PieceFact.Kind.FITTED, occurred.happened(), doer.person(), trunk, putUp, Map.of());
+        return new PieceFact(id, PieceFact.Kind.FITTED, occurred.happened(), doer.person(), trunk, putUp, Map.of());
     }
 
     private Band with(PieceFact fact, Doer doer) {
-        List<PieceFact> more = new ArrayList<>(facts);
-        more.add(fact);
-        return new Band(List.copyOf(more), plus(doers, fact.id(), doer), visits);
+        return new Band(pieces.with(fact, doer), visits);
     }
 
-    private static <V> Map<String, V> plus(Map<String, V> known, String id, V value) {
-        Map<String, V> more = new HashMap<>(known);
+    private static Map<String, Visited> plus(Map<String, Visited> known, String id, Visited value) {
+        Map<String, Visited> more = new HashMap<>(known);
         more.put(id, value);
         return Map.copyOf(more);
     }

@@ -37,8 +37,8 @@ final class BandTables {
         Latest with(BandEvent event) {
             Instant at = event.occurred().happened();
             return switch (event) {
-                case FittingHeard heard when fitted == null || !at.isBefore(fitted) ->
-                    new Latest(band, heard.trunk(), at, down);
+                case FittingHeard heard
+                when fitted == null || !at.isBefore(fitted) -> new Latest(band, heard.trunk(), at, down);
                 case TakenDown _ when down == null || !at.isBefore(down) -> new Latest(band, trunk, fitted, at);
                 default -> this;
             };
@@ -82,7 +82,8 @@ final class BandTables {
     private void addBands(List<Latest> rows) {
         jdbc.sql("""
                         INSERT INTO watched_band AS w (band_id, tree_id, site_id, fitted_at, down_at)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::timestamptz[], ?::timestamptz[])
+                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::timestamptz[],
+                            ?::timestamptz[])
                         ON CONFLICT (band_id) DO UPDATE SET
                             tree_id = CASE WHEN EXCLUDED.fitted_at >= coalesce(w.fitted_at, '-infinity')
                                            THEN EXCLUDED.tree_id ELSE w.tree_id END,
@@ -92,8 +93,12 @@ final class BandTables {
                             down_at = greatest(EXCLUDED.down_at, w.down_at)""")
                 .params(
                         Columns.texts(rows, Latest::band),
-                        Columns.texts(rows, row -> row.trunk() == null ? null : row.trunk().tree()),
-                        Columns.texts(rows, row -> row.trunk() == null ? null : row.trunk().site()),
+                        Columns.texts(
+                                rows,
+                                row -> row.trunk() == null ? null : row.trunk().tree()),
+                        Columns.texts(
+                                rows,
+                                row -> row.trunk() == null ? null : row.trunk().site()),
                         Columns.texts(rows, Latest::fitted),
                         Columns.texts(rows, Latest::down))
                 .update();

@@ -42,8 +42,8 @@ public class Bands {
             addTo(byBag, move.bagFilled(), move);
             addTo(byBag, move.bagEmptied(), move);
         }
-        byBag.forEach((bag, moves) -> commands.send(
-                new BagCommand.NoteContents(new BagId(bag), moves, event.doer(), event.occurred())));
+        byBag.forEach((bag, moves) ->
+                commands.send(new BagCommand.NoteContents(new BagId(bag), moves, event.doer(), event.occurred())));
     }
 
     private static void addTo(Map<String, List<Move>> byBag, @Nullable String bag, Move move) {

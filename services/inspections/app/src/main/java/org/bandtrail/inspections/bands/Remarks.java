@@ -38,7 +38,7 @@ final class Remarks {
         add(BandFlag.BAND_NOT_KNOWN_YET, band.trunk() == null);
         add(BandFlag.RECORDED_LATE, occurred.delay().toHours() >= judging.lateAfterHours());
         add(BandFlag.CLOCK_AHEAD, occurred.delay().isNegative());
-        for (PieceFact fact : band.facts()) {
+        for (PieceFact fact : band.pieces().facts()) {
             boolean before = fact.happened().isBefore(occurred.happened());
             add(BandFlag.BAND_ALREADY_DOWN, before && fact.kind() == PieceFact.Kind.TAKEN_DOWN);
             add(BandFlag.OUT_OF_ORDER, fact.happened().isAfter(occurred.happened()));

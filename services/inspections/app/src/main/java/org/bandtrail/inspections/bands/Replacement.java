@@ -21,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param oldMesh where the old mesh goes; old tape and old fasteners go into the bag
  * @param bag the waste bag, null if nobody wrote it down
  */
-public record Replacement(List<Portion> putUp, Onward oldMesh, @Nullable BagId bag) {
+public record Replacement(
+        List<Portion> putUp, Onward oldMesh, @Nullable BagId bag) {
     public Replacement {
         putUp = List.copyOf(putUp);
     }
@@ -40,8 +41,7 @@ public record Replacement(List<Portion> putUp, Onward oldMesh, @Nullable BagId b
     /** The same as a fact about the band's pieces. */
     PieceFact fact(String visit, Doer doer, Occurred occurred) {
         PersonId person = doer.person();
-        return new PieceFact(
-                visit, PieceFact.Kind.RENEWED, occurred.happened(), person, null, putUp, takenOff(person));
+        return new PieceFact(visit, PieceFact.Kind.RENEWED, occurred.happened(), person, null, putUp, takenOff(person));
     }
 
     /** Tells whether something went into a bag that nobody named. */

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param fasteners where the fasteners go
  * @param bag the waste bag, null if nobody wrote it down
  */
-public record Teardown(Onward mesh, Onward fasteners, @Nullable BagId bag) {
+public record Teardown(
+        Onward mesh, Onward fasteners, @Nullable BagId bag) {
 
     /** The place everything that hung goes to, by kind. */
     Map<MaterialKind, String> takenOff(PersonId person) {

@@ -48,7 +48,10 @@ final class BycatchController {
             UUID commandId,
             @Nullable BandId bandId,
             @Schema(example = "released after two days") String outcome,
-            @Schema(description = "Code or licence number of the rehabilitator, never a name") @Nullable String handedTo,
+
+            @Schema(description = "Code or licence of the rehabilitator, never a name") @Nullable
+            String handedTo,
+
             @Nullable Instant handedAt,
             Instant happenedAt) {}
 
@@ -76,8 +79,7 @@ final class BycatchController {
     @Operation(
             summary = "Tell what became of an animal",
             description = "Closes the entry. Name the band if the visit may not have arrived yet.")
-    OutcomeAnswer outcome(
-            @PathVariable String visitId, @RequestBody OutcomeRequest request, ActingPerson acting) {
+    OutcomeAnswer outcome(@PathVariable String visitId, @RequestBody OutcomeRequest request, ActingPerson acting) {
         String visit = FactName.checked("Visit", visitId);
         BandId band = request.bandId() != null
                 ? request.bandId()

@@ -13,8 +13,7 @@ import java.util.Collection;
  * @param low lower end of the interval, per band-day
  * @param high upper end of the interval, per band-day
  */
-public record CatchRate(
-        long insects, double bandDays, boolean lowerBound, double perBandDay, double low, double high) {
+public record CatchRate(long insects, double bandDays, boolean lowerBound, double perBandDay, double low, double high) {
     private static final double CONFIDENCE = 0.95;
 
     /**

@@ -49,8 +49,8 @@ final class CatchRateController {
     @GetMapping("/catch-rates")
     @Operation(
             summary = "Insects per band-day over a time",
-            description = "Sum of catches over sum of band-days of the bands that were read, with Garwood's exact 95 percent"
-                    + " interval. Not read, not found and missing are left out on both sides.")
+            description = "Sum of catches over sum of band-days of the bands that were read, with Garwood's exact 95"
+                    + " percent interval. Not read, not found and missing are left out on both sides.")
     RateAnswer rate(
             @RequestParam(required = false) @Nullable String site,
             @RequestParam LocalDate from,

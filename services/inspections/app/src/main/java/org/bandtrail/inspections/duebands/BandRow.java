@@ -59,7 +59,6 @@ public record BandRow(
 
     /** What the next look depends on. */
     BandStanding standing() {
-        return new BandStanding(
-                fittedAt, lastReadAt, lastVisitAt, lastAnswer, saturationPercent, guard, bycatchOpen);
+        return new BandStanding(fittedAt, lastReadAt, lastVisitAt, lastAnswer, saturationPercent, guard, bycatchOpen);
     }
 }

@@ -58,11 +58,9 @@ class BandVisits {
     List<VisitRow> visits(String band) {
         return jdbc.sql("""
                         SELECT v.*, ARRAY(SELECT lower(kind) FROM band_renewal r
-                                          WHERE r.band_id = v.band_id AND r.fact_id = v.visit_id ORDER BY kind) AS replaced
-                        FROM band_visit v WHERE band_id = ? ORDER BY happened_at DESC, visit_id DESC""")
-                .param(band)
-                .query(this::visit)
-                .list();
+                                          WHERE r.band_id = v.band_id AND r.fact_id = v.visit_id
+                                          ORDER BY kind) AS replaced
+                        FROM band_visit v WHERE band_id = ? ORDER BY happened_at DESC, visit_id DESC""").param(band).query(this::visit).list();
     }
 
     /** In the order in which they were told. */

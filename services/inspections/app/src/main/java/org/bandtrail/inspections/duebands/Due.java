@@ -59,8 +59,7 @@ public record Due(Instant at, DueReason reason, String sentence) {
 
     private static void sinceLastVisit(BandStanding band, VisitPolicy policy, Instant last, List<Due> reasons) {
         if (band.bycatchOpen()) {
-            reasons.add(new Due(
-                    last, DueReason.BYCATCH, "An animal was found and nobody has told what became of it."));
+            reasons.add(new Due(last, DueReason.BYCATCH, "An animal was found and nobody has told what became of it."));
         }
         GuardState guard = band.guard();
         if (guard != null && guard.failed()) {

@@ -48,7 +48,8 @@ final class DueBandController {
             @RequestParam(required = false) @Nullable String site,
             @Parameter(description = "Only bands due by then: now, a day such as 2026-05-04, or a time")
                     @RequestParam(required = false)
-                    @Nullable String due,
+                    @Nullable
+                    String due,
             @RequestParam(required = false) @Nullable String after,
             @RequestParam(defaultValue = "200") int limit) {
         Instant now = clock.instant();
@@ -57,8 +58,8 @@ final class DueBandController {
         int size = Math.clamp(limit, 1, 2_000);
         List<DueBand> rows = bands.all(site).stream()
                 .map(row -> DueBand.of(row, policy))
-                .filter(band -> dueBy == null
-                        || band.dueAt() != null && !band.dueAt().isAfter(dueBy))
+                .filter(band ->
+                        dueBy == null || band.dueAt() != null && !band.dueAt().isAfter(dueBy))
                 .sorted(DueBand.SOONEST_FIRST)
                 .filter(band -> after == null || band.orderKey().compareTo(after) > 0)
                 .limit(size)
@@ -71,8 +72,7 @@ final class DueBandController {
     Whole one(@PathVariable BandId bandId) {
         BandRow row = bands.one(bandId.value()).orElseThrow(() -> new NoSuch("band", bandId));
         VisitPolicy policy = policies.judge().inForce(clock.instant());
-        return new Whole(
-                DueBand.of(row, policy), visits.visits(bandId.value()), visits.moves(bandId.value()));
+        return new Whole(DueBand.of(row, policy), visits.visits(bandId.value()), visits.moves(bandId.value()));
     }
 
     /** A day means its end, UTC. */
@@ -83,7 +83,10 @@ final class DueBandController {
         try {
             return due.contains("T")
                     ? Instant.parse(due)
-                    : LocalDate.parse(due).plusDays(1).atStartOfDay(ZoneOffset.UTC).toInstant();
+                    : LocalDate.parse(due)
+                            .plusDays(1)
+                            .atStartOfDay(ZoneOffset.UTC)
+                            .toInstant();
         } catch (DateTimeParseException unreadable) {
             throw new IllegalArgumentException(
                     "due [%s] is not a time. Write now, 2026-05-04 or 2026-05-04T07:30:00Z.".formatted(due),

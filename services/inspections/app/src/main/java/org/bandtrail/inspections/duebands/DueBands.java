@@ -74,7 +74,10 @@ public class DueBands {
 
     /** One band, empty if nobody has told of it. */
     Optional<BandRow> one(String band) {
-        return jdbc.sql(ROWS + "WHERE w.band_id = ?").param(band).query(DueBands::row).optional();
+        return jdbc.sql(ROWS + "WHERE w.band_id = ?")
+                .param(band)
+                .query(DueBands::row)
+                .optional();
     }
 
     private static BandRow row(ResultSet row, int number) throws SQLException {

@@ -73,8 +73,8 @@ public class VisitPolicies {
     void add(VisitPolicy policy, PersonId by, Instant recorded) {
         jdbc.sql("""
                         INSERT INTO visit_policy (version, valid_from, interval_days, load_from_percent,
-                            load_interval_days, full_from_percent, guard_interval_days, retry_interval_days, max_days_up,
-                            late_after_hours, source, reason, adopted_by, recorded_at)
+                            load_interval_days, full_from_percent, guard_interval_days, retry_interval_days,
+                            max_days_up, late_after_hours, source, reason, adopted_by, recorded_at)
                         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
                 .params(
                         policy.version(),

@@ -51,8 +51,7 @@ public record VisitPolicy(
 
     private static void between(String what, int value, int low, int high) {
         if (value < low || value > high) {
-            throw new IllegalArgumentException(
-                    "%s [%d] is not between %d and %d.".formatted(what, value, low, high));
+            throw new IllegalArgumentException("%s [%d] is not between %d and %d.".formatted(what, value, low, high));
         }
     }
 }

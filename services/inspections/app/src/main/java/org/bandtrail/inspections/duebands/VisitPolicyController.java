@@ -43,8 +43,12 @@ final class VisitPolicyController {
             int retryIntervalDays,
             int maxDaysUp,
             int lateAfterHours,
-            @Schema(description = "Where the numbers come from") String source,
-            @Schema(description = "Why they are adopted now") String reason) {
+
+            @Schema(description = "Where the numbers come from")
+            String source,
+
+            @Schema(description = "Why they are adopted now")
+            String reason) {
         VisitPolicy policy(int version) {
             return new VisitPolicy(
                     version,
@@ -65,7 +69,8 @@ final class VisitPolicyController {
     @GetMapping("/policies/visits")
     @Operation(
             summary = "All versions of the visit policy",
-            description = "Every number is a default with a source; local codes, permits and licensed people come first.")
+            description = "Every number is a default with a source; local codes, permits and licensed people come"
+                    + " first.")
     Versions versions() {
         List<VisitPolicy> all = policies.all();
         return new Versions(

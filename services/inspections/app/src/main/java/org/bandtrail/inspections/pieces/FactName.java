@@ -19,7 +19,7 @@ public final class FactName {
         String spelt = value.strip().toUpperCase(Locale.ROOT);
         if (!SPELLING.matcher(spelt).matches()) {
             throw new IllegalArgumentException(
-                    "%s [%s] is not an identity. Use 1 to 40 letters, digits and dashes, beginning with a letter or digit."
+                    "%s [%s] is not an identity. Use 1 to 40 letters, digits and dashes, a letter or digit first."
                             .formatted(kind, value));
         }
         return spelt;

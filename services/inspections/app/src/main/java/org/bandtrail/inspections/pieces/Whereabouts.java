@@ -40,8 +40,7 @@ public final class Whereabouts {
     }
 
     private static void compare(@Nullable Track before, Track after, Map<PieceFact, List<Move>> moves) {
-        List<Track.Stop> travelled =
-                before == null ? after.stops().subList(0, 1) : before.stops();
+        List<Track.Stop> travelled = before == null ? after.stops().subList(0, 1) : before.stops();
         List<Track.Stop> stops = after.stops();
         if (startsWith(stops, travelled)) {
             for (int i = travelled.size(); i < stops.size(); i++) {

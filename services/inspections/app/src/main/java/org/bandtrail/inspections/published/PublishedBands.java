@@ -27,7 +27,8 @@ final class PublishedBands {
             case BandEvent.Visited visited -> List.of(visited(visited));
             case BandEvent.PiecesReplaced replaced -> List.of(replaced(replaced));
             case BandEvent.TakenDown down ->
-                List.of(takenDown(down, down.teardown(), down.trunk(), down.how().bag(), false));
+                List.of(takenDown(
+                        down, down.teardown(), down.trunk(), down.how().bag(), false));
             case BandEvent.PlacesSettled settled -> List.of(settled(settled));
         };
     }
@@ -73,7 +74,8 @@ final class PublishedBands {
 
     private static PiecesReplaced replaced(BandEvent.PiecesReplaced event) {
         List<Portion> putUp = event.replacement().putUp();
-        return replaced(event, event.visit(), event.trunk(), putUp, event.replacement().bag(), false);
+        return replaced(
+                event, event.visit(), event.trunk(), putUp, event.replacement().bag(), false);
     }
 
     private static PiecesReplaced replaced(

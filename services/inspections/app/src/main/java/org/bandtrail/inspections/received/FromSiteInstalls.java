@@ -67,8 +67,7 @@ class FromSiteInstalls implements ReceivedHandler {
                 new BandId(fitted.bandId()),
                 eventId,
                 new Trunk(new TreeId(fitted.treeId()), new SiteId(fitted.siteId())),
-                new Doer(
-                        new CrewId(fitted.crewId()), new PersonId(fitted.personId()), new PersonId(fitted.by())),
+                new Doer(new CrewId(fitted.crewId()), new PersonId(fitted.personId()), new PersonId(fitted.by())),
                 putUp,
                 new Occurred(fitted.happenedAt(), clock.instant()));
     }

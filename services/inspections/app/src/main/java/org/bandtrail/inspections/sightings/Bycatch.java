@@ -30,8 +30,7 @@ public record Bycatch(
         @Nullable String photo,
         boolean supervisorTold) {
     /** Somebody looked and there was no other animal. */
-    public static final Bycatch NONE =
-            new Bycatch(false, null, null, null, null, null, null, null, null, false);
+    public static final Bycatch NONE = new Bycatch(false, null, null, null, null, null, null, null, null, false);
 
     /** Tells whether somebody still has to do something: an animal was seen and nobody wrote what became of it. */
     public boolean open() {

@@ -51,8 +51,13 @@ final class TeardownController {
             BandId bandId,
             @Schema(description = "Who took it down") PersonId personId,
             @Nullable CrewId crewId,
-            @Schema(description = "The waste bag", example = "BAG-20") @Nullable BagId bagId,
-            @Schema(description = "bag, or reuse if the mesh goes back to the person") @Nullable String mesh,
+
+            @Schema(description = "The waste bag", example = "BAG-20") @Nullable
+            BagId bagId,
+
+            @Schema(description = "bag, or reuse if the mesh goes back to the person") @Nullable
+            String mesh,
+
             @Schema(description = "bag, or reuse") @Nullable String fasteners,
             Instant happenedAt) {
         RecordTeardown command(PersonId by, Instant recorded, VisitPolicies.Judge judge) {
@@ -76,12 +81,12 @@ final class TeardownController {
     @PostMapping("/teardowns")
     @Operation(
             summary = "Record that a band was taken down",
-            description = "Always accepted. What hung on the tree goes to the bag, mesh and fasteners on request back to the"
-                    + " person; for a band nobody has told of yet the moves follow when its fitting is heard.")
+            description =
+                    "Always accepted. What hung on the tree goes to the bag, mesh and fasteners on request back to"
+                            + " the person; for a band nobody has told of yet the moves follow when its fitting is heard.")
     TeardownAnswer takeDown(@RequestBody TeardownRequest request, ActingPerson acting) {
         return work.once(request.commandId(), request, TeardownAnswer.class, () -> {
-            List<BandEvent> events =
-                    bands.tell(request.command(acting.id(), clock.instant(), policies.judge()));
+            List<BandEvent> events = bands.tell(request.command(acting.id(), clock.instant(), policies.judge()));
             List<String> flags = events.stream()
                     .filter(BandEvent.TakenDown.class::isInstance)
                     .flatMap(event -> ((BandEvent.TakenDown) event).flags().stream())

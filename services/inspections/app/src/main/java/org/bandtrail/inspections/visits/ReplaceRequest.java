@@ -25,14 +25,19 @@ public record ReplaceRequest(
         @Nullable NewTape tape,
         @Nullable NewMesh mesh,
         @Nullable NewFasteners fasteners,
-        @Schema(description = "The waste bag of the old pieces", example = "BAG-11") @Nullable String bagId) {
+
+        @Schema(description = "The waste bag of the old pieces", example = "BAG-11") @Nullable
+        String bagId) {
 
     /** New tape of one reel; lengths are text with a unit. */
-    public record NewTape(String reelId, @Schema(example = "1250 mm") String length) {}
+    public record NewTape(
+            String reelId, @Schema(example = "1250 mm") String length) {}
 
     /** New mesh of one reel and where the old mesh goes: {@code bag} (if nothing is said) or {@code reuse}. */
     public record NewMesh(
-            String reelId, @Schema(example = "4 ft 6 in") String length, @Nullable String oldMesh) {}
+            String reelId,
+            @Schema(example = "4 ft 6 in") String length,
+            @Nullable String oldMesh) {}
 
     /** New fasteners of one batch. */
     public record NewFasteners(String batchId, long pieces) {}

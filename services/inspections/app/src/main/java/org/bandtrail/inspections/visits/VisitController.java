@@ -32,8 +32,8 @@ final class VisitController {
     @PostMapping("/visits")
     @Operation(
             summary = "Record a visit",
-            description = "Always accepted, also late, out of order, or for a band nobody has told of yet. Flags say what"
-                    + " somebody should know: catch-is-lower-bound, band-not-known-yet, recorded-late, and so on."
+            description = "Always accepted, also late, out of order, or for a band nobody has told of yet. Flags say"
+                    + " what somebody should know: catch-is-lower-bound, band-not-known-yet, recorded-late, and so on."
                     + " Replaced pieces are told to the ledger: old to the bag, new from the person to the tree.")
     VisitAnswer record(@RequestBody VisitRequest request, ActingPerson acting) {
         Recorded recorded = records.one(request, acting.id());
@@ -43,9 +43,9 @@ final class VisitController {
     @PostMapping("/visits/sync")
     @Operation(
             summary = "Record many visits of one device in one transaction",
-            description = "Each record is done once under its own commandId, so a sync whose answer was lost can be sent"
-                    + " again as it is. A record that cannot be accepted is answered with its problem; the others are"
-                    + " kept. At most 2,000 records.")
+            description = "Each record is done once under its own commandId, so a sync whose answer was lost can be"
+                    + " sent again as it is. A record that cannot be accepted is answered with its problem; the others"
+                    + " are kept. At most 2,000 records.")
     SyncAnswer sync(@RequestBody Sync sync, ActingPerson acting) {
         if (sync.records().size() > MOST_RECORDS) {
             throw new IllegalArgumentException("A sync of [%d] records is too long. Send at most %d at a time."

@@ -84,12 +84,10 @@ final class VisitRecords {
     }
 
     private Recorded record(VisitRequest request, PersonId by, Instant now, VisitPolicies.Judge judge) {
-        List<BandEvent> events =
-                bands.tell(request.command(by, now, judge.at(request.happenedAt())));
-        Set<BandFlag> flags =
-                events.isEmpty() || !(events.getFirst() instanceof BandEvent.Visited visited)
-                        ? Set.of()
-                        : visited.flags();
+        List<BandEvent> events = bands.tell(request.command(by, now, judge.at(request.happenedAt())));
+        Set<BandFlag> flags = events.isEmpty() || !(events.getFirst() instanceof BandEvent.Visited visited)
+                ? Set.of()
+                : visited.flags();
         List<String> spelt = flags.stream().map(BandFlag::spelt).sorted().toList();
         return new Recorded(request.commandId(), request.visitId(), true, spelt, null);
     }

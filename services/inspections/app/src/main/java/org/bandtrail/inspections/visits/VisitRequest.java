@@ -25,17 +25,34 @@ import org.jspecify.annotations.Nullable;
  * record and not the day.
  */
 public record VisitRequest(
-        @Schema(description = "Made by the client, UUIDv7; the same id does the work once") UUID commandId,
-        @Schema(description = "Names the visit for ever", example = "V-0001") String visitId,
+        @Schema(description = "Made by the client, UUIDv7; the same id does the work once")
+        UUID commandId,
+
+        @Schema(description = "Names the visit for ever", example = "V-0001")
+        String visitId,
+
         @Schema(example = "B-0001") String bandId,
-        @Schema(description = "Who looked", example = "P-07") String personId,
+
+        @Schema(description = "Who looked", example = "P-07")
+        String personId,
+
         @Schema(example = "C-1") @Nullable String crewId,
-        @Schema(description = "read, not-found, not-read or band-missing", example = "read") String answer,
-        @Schema(description = "How much of the surface was covered, 0 to 100") @Nullable Integer saturationPercent,
-        @Schema(description = "Insects by life stage: egg-mass, instar-1 to instar-4, adult; empty on a read band is zero")
-                @Nullable Map<String, Long> catches,
+
+        @Schema(description = "read, not-found, not-read or band-missing", example = "read")
+        String answer,
+
+        @Schema(description = "How much of the surface was covered, 0 to 100") @Nullable
+        Integer saturationPercent,
+
+        @Schema(description = "Insects by life stage: egg-mass, instar-1 to instar-4, adult; none on a read band is 0")
+        @Nullable
+        Map<String, Long> catches,
+
         @Nullable BycatchRequest bycatch,
-        @Schema(description = "sound, touching, gap or missing") @Nullable String guard,
+
+        @Schema(description = "sound, touching, gap or missing") @Nullable
+        String guard,
+
         @Nullable ReplaceRequest replace,
         Instant happenedAt) {
 
@@ -46,7 +63,10 @@ public record VisitRequest(
             @Nullable String animal,
             @Nullable Boolean alive,
             @Nullable String action,
-            @Schema(description = "Code or licence number of the rehabilitator, never a name") @Nullable String handedTo,
+
+            @Schema(description = "Code or licence of the rehabilitator, never a name") @Nullable
+            String handedTo,
+
             @Nullable Instant handedAt,
             @Nullable String outcome,
             @Nullable String photo,

@@ -90,7 +90,8 @@ class BagTest {
 
     @Test
     void the_same_load_told_twice_is_known_once() {
-        assertThat(told(List.of(filled(3, tape("R-1", 1)), gone(9, "L-1"), gone(9, "L-1")))).hasSize(2);
+        assertThat(told(List.of(filled(3, tape("R-1", 1)), gone(9, "L-1"), gone(9, "L-1"))))
+                .hasSize(2);
     }
 
     @Test
@@ -127,8 +128,14 @@ class BagTest {
         Map<String, Long> balances = new TreeMap<>();
         for (BagEvent event : told(commands)) {
             for (Move move : event.moves()) {
-                balances.merge(move.portion().id() + " " + move.source(), -move.portion().quantity(), Long::sum);
-                balances.merge(move.portion().id() + " " + move.target(), move.portion().quantity(), Long::sum);
+                balances.merge(
+                        move.portion().id() + " " + move.source(),
+                        -move.portion().quantity(),
+                        Long::sum);
+                balances.merge(
+                        move.portion().id() + " " + move.target(),
+                        move.portion().quantity(),
+                        Long::sum);
             }
         }
         balances.values().removeIf(quantity -> quantity == 0);

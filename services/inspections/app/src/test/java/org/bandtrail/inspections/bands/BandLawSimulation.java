@@ -40,8 +40,10 @@ class BandLawSimulation {
         }
         Map<String, Long> balances = new TreeMap<>();
         for (Move move : all) {
-            balances.merge(move.portion().id() + " " + move.source(), -move.portion().quantity(), Long::sum);
-            balances.merge(move.portion().id() + " " + move.target(), move.portion().quantity(), Long::sum);
+            balances.merge(
+                    move.portion().id() + " " + move.source(), -move.portion().quantity(), Long::sum);
+            balances.merge(
+                    move.portion().id() + " " + move.target(), move.portion().quantity(), Long::sum);
         }
         balances.values().removeIf(quantity -> quantity == 0);
         return balances;

@@ -43,7 +43,10 @@ class BandProjectionTest {
 
     private Map<String, List<Map<String, Object>>> rows() {
         return Map.of(
-                "band", jdbc.sql("SELECT * FROM watched_band WHERE band_id = 'B-1'").query().listOfRows(),
+                "band",
+                        jdbc.sql("SELECT * FROM watched_band WHERE band_id = 'B-1'")
+                                .query()
+                                .listOfRows(),
                 "visits",
                         jdbc.sql("SELECT band_id, visit_id, answer, catch_total, happened_at FROM band_visit"
                                         + " WHERE band_id = 'B-1' ORDER BY visit_id")

@@ -33,8 +33,8 @@ class PiecesTest {
 
     @Test
     void mesh_that_is_put_back_into_use_goes_to_the_person_and_tape_never_does() {
-        List<BandEvent> events = told(
-                FITTED, renewed("V-1", 4, "BAG-1", Onward.REUSE, tape("R-2", 1210), mesh("M-2", 1400)));
+        List<BandEvent> events =
+                told(FITTED, renewed("V-1", 4, "BAG-1", Onward.REUSE, tape("R-2", 1210), mesh("M-2", 1400)));
 
         assertThat(moves(events))
                 .contains(

@@ -22,8 +22,7 @@ class DueTest {
                 1, LocalDate.of(2026, 1, 1), intervalDays, 50, 1, 90, 0, 1, 120, 24, "common practice", "test");
     }
 
-    private static Due due(
-            Answer answer, @Nullable Integer load, @Nullable GuardState guard, boolean bycatchOpen) {
+    private static Due due(Answer answer, @Nullable Integer load, @Nullable GuardState guard, boolean bycatchOpen) {
         Instant read = answer == Answer.READ ? VISITED : null;
         return Objects.requireNonNull(
                 Due.of(new BandStanding(FITTED, read, VISITED, answer, load, guard, bycatchOpen), POLICY));
@@ -31,8 +30,7 @@ class DueTest {
 
     @Test
     void a_band_never_visited_is_due_one_interval_after_it_was_fitted() {
-        Due due = Objects.requireNonNull(
-                Due.of(new BandStanding(FITTED, null, null, null, null, null, false), POLICY));
+        Due due = Objects.requireNonNull(Due.of(new BandStanding(FITTED, null, null, null, null, null, false), POLICY));
 
         assertThat(due.at()).isEqualTo(FITTED.plus(3, ChronoUnit.DAYS));
         assertThat(due.reason()).isEqualTo(DueReason.INTERVAL);
@@ -57,8 +55,7 @@ class DueTest {
 
     @Test
     void a_failed_guard_is_due_at_once_and_says_how_it_was_found() {
-        for (GuardState failed :
-                new GuardState[] {GuardState.GAP, GuardState.MISSING, GuardState.TOUCHING}) {
+        for (GuardState failed : new GuardState[] {GuardState.GAP, GuardState.MISSING, GuardState.TOUCHING}) {
             Due due = due(Answer.READ, 0, failed, false);
 
             assertThat(due.at()).isEqualTo(VISITED);

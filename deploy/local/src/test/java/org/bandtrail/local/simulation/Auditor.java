@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -81,7 +82,7 @@ final class Auditor {
     }
 
     void replaced(Step.ReplaceTape step) {
-        Hanging hanging = bands.get(step.band());
+        Hanging hanging = Objects.requireNonNull(bands.get(step.band()), "band is up");
         move(hanging.tape.reel(), "tree:" + hanging.tree, "bag:" + step.bag(), hanging.tape.mm());
         into(step.bag(), hanging.tape);
         hanging.tape = new Piece(reel(step.reel()), step.mm());
@@ -89,7 +90,7 @@ final class Auditor {
     }
 
     void takenDown(Step.TakeDown step) {
-        Hanging hanging = bands.remove(step.band());
+        Hanging hanging = Objects.requireNonNull(bands.remove(step.band()), "band is up");
         move(hanging.tape.reel(), "tree:" + hanging.tree, "bag:" + step.bag(), hanging.tape.mm());
         into(step.bag(), hanging.tape);
         String meshGoes = step.meshAgain() ? "with:" + step.person() : "bag:" + step.bag();

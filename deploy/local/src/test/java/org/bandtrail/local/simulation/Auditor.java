@@ -47,7 +47,7 @@ final class Auditor {
     }
 
     boolean canHandOut(Step.HandOut step) {
-        return at(reel(step.reel()), "depot") > 0;
+        return received.contains(step.reel()) && at(reel(step.reel()), "depot") > 0;
     }
 
     boolean canFit(Step.Fit step) {

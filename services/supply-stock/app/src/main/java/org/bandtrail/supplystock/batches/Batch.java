@@ -79,6 +79,9 @@ public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind
         if (wanted <= 0) {
             throw new BatchRefused.NothingWanted(handOut.batchId(), handOut.pieces());
         }
+        if (there >= wanted && material == null) {
+            throw new BatchRefused.ReceiptMissing(handOut.batchId());
+        }
         if (there < wanted || material == null) {
             throw new BatchRefused.TooFewInDepot(handOut.batchId(), handOut.depot(), handOut.pieces(), Pieces.of(there));
         }

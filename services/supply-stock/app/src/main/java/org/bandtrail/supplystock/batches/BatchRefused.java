@@ -98,4 +98,14 @@ public abstract sealed class BatchRefused extends Refusal {
             return 422;
         }
     }
+
+    /** The field used it before anybody entered its receipt, so nobody knows what it is. */
+    public static final class ReceiptMissing extends BatchRefused {
+        private static final long serialVersionUID = 1L;
+
+        ReceiptMissing(BatchId batch) {
+            super("Batch [%s] came from the field and its receipt is not in the books. Receive it first, then hand it out."
+                    .formatted(batch));
+        }
+    }
 }

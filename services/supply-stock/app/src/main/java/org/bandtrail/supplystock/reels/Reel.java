@@ -75,6 +75,9 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
     private List<ReelEvent> handOut(ReelCommand.HandOut handOut) {
         Place depot = Place.depot(handOut.depot());
         long there = holding.at(depot);
+        if (there > 0 && (material == null || kind == null)) {
+            throw new ReelRefused.ReceiptMissing(handOut.reelId());
+        }
         if (there <= 0 || material == null || kind == null) {
             throw new ReelRefused.ReelNotInDepot(handOut.reelId(), handOut.depot(), holding.whereabouts().inWords(Length::ofMm));
         }

@@ -84,4 +84,14 @@ public abstract sealed class ReelRefused extends Refusal {
             return 422;
         }
     }
+
+    /** The field used it before anybody entered its receipt, so nobody knows what it is. */
+    public static final class ReceiptMissing extends ReelRefused {
+        private static final long serialVersionUID = 1L;
+
+        ReceiptMissing(ReelId reel) {
+            super("Reel [%s] came from the field and its receipt is not in the books. Receive it first, then hand it out."
+                    .formatted(reel));
+        }
+    }
 }

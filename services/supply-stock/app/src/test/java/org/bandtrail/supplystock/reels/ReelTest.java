@@ -61,6 +61,13 @@ class ReelTest {
         }
     }
 
+    @Test
+    void a_reel_that_came_from_the_field_without_a_receipt_is_not_handed_out() {
+        assertThatExceptionOfType(ReelRefused.ReceiptMissing.class)
+                .isThrownBy(() -> after(bringBack(BORIS, "10.913 m")).decide(handOut(ANNA)))
+                .withMessageContaining("Receive it first");
+    }
+
     @Nested
     class FieldFacts {
         @Test

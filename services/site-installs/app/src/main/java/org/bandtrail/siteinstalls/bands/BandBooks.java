@@ -36,7 +36,7 @@ import org.springframework.stereotype.Component;
 @Component
 class BandBooks {
     private static final Logger LOG = LoggerFactory.getLogger(BandBooks.class);
-    private static final Duration PATIENCE = Duration.ofSeconds(2);
+    private static final Duration PATIENCE = Duration.ofSeconds(1);
     private final Sites sites;
     private final Trees trees;
     private final Bands bands;

@@ -99,6 +99,25 @@ public abstract sealed class ImportRefused extends Refusal {
         }
     }
 
+    /** The registers still take in what was stored a moment ago, so nothing can be compared with them. */
+    public static final class RegisterBusy extends ImportRefused {
+        private static final long serialVersionUID = 1L;
+
+        RegisterBusy() {
+            super("The registers are still taking in what was stored before. Nothing was stored; try again in a minute.");
+        }
+
+        @Override
+        public int status() {
+            return 503;
+        }
+
+        @Override
+        public String problem() {
+            return "import-register-busy";
+        }
+    }
+
     /** The preview was stored before. */
     public static final class StoredBefore extends ImportRefused {
         private static final long serialVersionUID = 1L;

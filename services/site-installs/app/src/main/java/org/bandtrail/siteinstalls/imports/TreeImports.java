@@ -120,7 +120,7 @@ class TreeImports {
     /** Sites and trees entered a moment ago must be seen, so the rows are given time to catch up. */
     private void waitForRows() {
         if (!projectors.getObject().caughtUp(PATIENCE)) {
-            throw new IllegalStateException("The registers did not catch up within %s.".formatted(PATIENCE));
+            throw new ImportRefused.RegisterBusy();
         }
     }
 

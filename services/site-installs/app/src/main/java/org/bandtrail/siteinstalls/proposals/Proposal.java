@@ -9,6 +9,8 @@ import org.bandtrail.siteinstalls.cutting.GuardStandOff;
 import org.bandtrail.siteinstalls.cutting.MeshLength;
 import org.bandtrail.siteinstalls.cutting.TapeLength;
 import org.bandtrail.siteinstalls.cutting.TapeMeasure;
+import org.bandtrail.siteinstalls.girths.GirthDoubt;
+import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.policies.CutLengths;
 import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
 
@@ -71,6 +73,26 @@ public record Proposal(
                 policy.version(),
                 formula(girth, tape, mesh, standOff, fasteners, values),
                 cautions(girth, standOff, values));
+    }
+
+    /**
+     * Calculates a proposal for a girth as somebody wrote it; a girth that is not believed comes first among the cautions.
+     *
+     * @param written as typed
+     * @param measure in whose steps the lengths are rounded up
+     */
+    public static Proposal of(WrittenGirth written, CutPolicyVersion policy, TapeMeasure measure) {
+        Proposal proposal = of(written.girth(), policy, measure);
+        return GirthDoubt.about(written, null, policy.values().girth())
+                .filter(doubt -> doubt.kind() == GirthDoubt.Kind.IMPLAUSIBLE)
+                .map(doubt -> proposal.withFirst(doubt.message()))
+                .orElse(proposal);
+    }
+
+    private Proposal withFirst(String caution) {
+        List<String> longer = new ArrayList<>(cautions);
+        longer.addFirst(caution);
+        return new Proposal(girth, tape, mesh, standOff, fasteners, height, policyVersion, formula, longer);
     }
 
     private static String formula(

@@ -12,6 +12,7 @@ import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.cutting.TapeMeasure;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
+import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
 import org.bandtrail.siteinstalls.trees.TreeView;
 import org.bandtrail.siteinstalls.trees.Trees;
 import org.jspecify.annotations.Nullable;
@@ -45,16 +46,23 @@ final class ProposalController {
             @RequestParam(required = false) @Nullable LocalDate on,
             @RequestParam(defaultValue = "metric") String measure) {
         LocalDate day = Objects.requireNonNullElseGet(on, () -> LocalDate.ofInstant(clock.instant(), clock.getZone()));
-        return Proposed.of(Proposal.of(girth(tree, girth, dbh), policies.on(day), measure(measure)));
+        CutPolicyVersion policy = policies.on(day);
+        TapeMeasure steps = measure(measure);
+        WrittenGirth written = written(girth, dbh);
+        return Proposed.of(
+                written == null
+                        ? Proposal.of(registered(tree), policy, steps)
+                        : Proposal.of(written, policy, steps));
     }
 
-    private Length girth(@Nullable TreeId tree, @Nullable String girth, @Nullable String dbh) {
+    private static @Nullable WrittenGirth written(@Nullable String girth, @Nullable String dbh) {
         if (girth != null) {
-            return WrittenGirth.ofGirth(girth).girth();
+            return WrittenGirth.ofGirth(girth);
         }
-        if (dbh != null) {
-            return WrittenGirth.ofDiameter(dbh).girth();
-        }
+        return dbh == null ? null : WrittenGirth.ofDiameter(dbh);
+    }
+
+    private Length registered(@Nullable TreeId tree) {
         if (tree == null) {
             throw new IllegalArgumentException("Neither tree nor girth nor dbh is given. Give one of them.");
         }

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.EventLog;
 import org.bandtrail.eventstore.Projectors;
@@ -96,6 +99,22 @@ class BandsOnPostgresTest {
         assertThat(complete.band().state()).isEqualTo("down");
         assertThat(complete.band().treeId()).isEqualTo("ALDER-17");
         assertThat(complete.band().girthMm()).isEqualTo(1234);
+    }
+
+    @Test
+    void facts_about_one_band_that_come_at_the_same_moment_are_all_kept() throws Exception {
+        try (var threads = Executors.newVirtualThreadPerTaskExecutor()) {
+            List<Future<Integer>> told = IntStream.range(0, 6)
+                    .mapToObj(day -> threads.submit(() -> work.inOneTransaction(() -> {
+                        commands.send(takeDown("PG-5", day));
+                        return day;
+                    })))
+                    .toList();
+            for (Future<Integer> each : told) {
+                assertThat(each.get()).isNotNegative();
+            }
+        }
+        assertThat(after("PG-5", fit("PG-5")).history()).hasSize(7);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.siteinstalls.cutting.TapeMeasure;
+import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.policies.PolicySamples;
 import org.junit.jupiter.api.Test;
 
@@ -32,6 +33,16 @@ class ProposalTest {
     void a_trunk_just_below_the_smallest_is_cautioned() {
         assertThat(of(478).cautions()).anyMatch(text -> text.contains("below the smallest"));
         assertThat(of(479).cautions()).noneMatch(text -> text.contains("below the smallest"));
+    }
+
+    @Test
+    void a_girth_nobody_believes_is_cautioned_first() {
+        Proposal proposal =
+                Proposal.of(WrittenGirth.ofGirth("78 ft"), PolicySamples.VERSION_1, TapeMeasure.METRIC);
+        assertThat(proposal.cautions().getFirst()).contains("Perhaps it is 78 in");
+        assertThat(Proposal.of(WrittenGirth.ofGirth("78 in"), PolicySamples.VERSION_1, TapeMeasure.METRIC)
+                        .cautions())
+                .noneMatch(text -> text.contains("Perhaps"));
     }
 
     @Test

@@ -179,9 +179,13 @@ public final class Stock {
     /** What was spent, and the identity that proves no cent leaked. */
     public record Spend(
             List<SpendLine> rows,
+            @Nullable String next,
             @Nullable SpendLine total,
             @Nullable Identity identity,
-            @Nullable String next) {}
+            @Nullable List<NotReceived> notReceived) {}
+
+    /** Used at a site before its receipt is in the books: it has no price yet. mm of a reel, pieces of a batch. */
+    public record NotReceived(String holding, String id, @Nullable String siteId, long quantity) {}
 
     /** One site, tree or item. */
     public record SpendLine(

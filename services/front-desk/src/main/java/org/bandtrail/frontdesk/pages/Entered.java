@@ -57,9 +57,9 @@ public record Entered(
     }
 
     /** The text of a field, or the other text if it is empty. */
-    public String value(String field, String otherwise) {
+    public String or(String field, @Nullable Object otherwise) {
         String value = value(field);
-        return value.isEmpty() ? otherwise : value;
+        return !value.isEmpty() ? value : otherwise == null ? "" : otherwise.toString();
     }
 
     /** All texts of a field that occurs several times. */
@@ -73,7 +73,7 @@ public record Entered(
     }
 
     /** The text of the field with this index among several of one name, or empty. */
-    public String value(String field, int index) {
+    public String line(String field, int index) {
         List<String> texts = all(field);
         return index < texts.size() ? texts.get(index) : "";
     }

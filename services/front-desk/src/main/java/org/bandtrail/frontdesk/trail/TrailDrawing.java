@@ -72,7 +72,7 @@ public record TrailDrawing(double width, double height, boolean tall, List<Stret
         double across = TOP + FULL + BEND + DROP;
         return new TrailDrawing(
                 tall ? 350 : length,
-                tall ? length : across + 44,
+                tall ? length : across + 48,
                 tall,
                 List.copyOf(pen.stretches),
                 List.copyOf(pen.labels));
@@ -119,6 +119,9 @@ public record TrailDrawing(double width, double height, boolean tall, List<Stret
 
         void label(Flow flow, Flow.Stop stop, double at, Figures figures) {
             double end = TOP + FULL + BEND + DROP;
+            if (stop.lost() && stop.amount() == 0) {
+                return;
+            }
             String amount = stop.amount() == 0 ? "none" : flow.words(stop.amount(), figures);
             labels.add(new Label(
                     tall ? end + 10 : at, tall ? at - 1 : end + 19, amount, stop.name(), stop.link(), stop.lost()));

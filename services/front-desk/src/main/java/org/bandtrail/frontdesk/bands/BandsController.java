@@ -6,11 +6,13 @@ import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.Visits;
+import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.wording.Csv;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 
@@ -29,9 +31,12 @@ class BandsController {
 
     @GetMapping("/round")
     String round(
-            Model page, @RequestParam(defaultValue = "") String site, @RequestParam(defaultValue = "") String after) {
+            Model page,
+            @ModelAttribute("desk") Desk desk,
+            @RequestParam(defaultValue = "") String site,
+            @RequestParam(defaultValue = "") String after) {
         Rows<Visits.DueBand> due =
-                inspections.bands(Map.of("due", "true", "site", site, "after", after, "limit", ROUND));
+                inspections.bands(Map.of("due", desk.days().today().toString(), "site", site, "after", after, "limit", ROUND));
         page.addAttribute("due", due.rows());
         page.addAttribute("next", due.next());
         page.addAttribute("sites", installs.sites());
@@ -85,7 +90,10 @@ class BandsController {
     @GetMapping("/bands/{bandId}")
     String band(@PathVariable String bandId, Model page) {
         page.addAttribute("band", installs.band(bandId));
-        page.addAttribute("looks", inspections.band(bandId));
+        Visits.WholeBand whole = inspections.band(bandId);
+        page.addAttribute("looks", whole.band());
+        page.addAttribute("visits", whole.visits());
+        page.addAttribute("flagWords", Answers.FLAGS);
         page.addAttribute("stages", Answers.STAGES);
         page.addAttribute("answers", Answers.WORDS);
         return "band";

@@ -37,6 +37,7 @@ class FittingController {
     @GetMapping("/bands/new")
     String form(
             Model page,
+            @ModelAttribute("desk") Desk desk,
             @RequestParam(defaultValue = "") String tree,
             @RequestParam(defaultValue = "") String girth,
             @RequestParam(defaultValue = "") String girthUnit,
@@ -53,7 +54,8 @@ class FittingController {
         return shown(
                 page,
                 Entered.fresh(Map.of("treeId", tree, "girth", girth, "girthUnit", girthUnit)),
-                Form.withUnit(girth.strip(), girthUnit));
+                Form.withUnit(girth.strip(), girthUnit),
+                desk);
     }
 
     @PostMapping("/bands")
@@ -73,7 +75,7 @@ class FittingController {
             flags.addAll(fitted.flags() == null ? List.of() : fitted.flags());
         });
         if (back.isPresent()) {
-            return shown(page, back.get(), form.length("girth"));
+            return shown(page, back.get(), form.length("girth"), desk);
         }
         String bandId = form.identity("bandId");
         next.addFlashAttribute("done", "Band " + bandId + " is up on tree " + form.text("treeId") + ".");
@@ -106,11 +108,12 @@ class FittingController {
         return body.done();
     }
 
-    private String shown(Model page, Entered entered, String girth) {
+    private String shown(Model page, Entered entered, String girth, Desk desk) {
         Installs.Tree tree = installs.tree(entered.value("treeId"));
         page.addAttribute("tree", tree);
         Map<String, Object> asked = new HashMap<>();
         asked.put(girth.isBlank() ? "tree" : "girth", girth.isBlank() ? tree.treeId() : girth);
+        asked.put("measure", desk.metric() ? "metric" : "imperial");
         try {
             page.addAttribute("proposal", installs.proposal(asked));
         } catch (NeighbourRefused noProposal) {

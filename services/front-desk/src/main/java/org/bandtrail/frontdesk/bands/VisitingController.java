@@ -46,8 +46,8 @@ class VisitingController {
         Form form = new Form(sent);
         List<Installs.Flag> flags = new ArrayList<>();
         Optional<Entered> back = Entered.unlessDone(sent, () -> {
-            Visits.Seen seen = inspections.tell().post("/visits", VisitBody.of(form, bandId, desk), Visits.Seen.class);
-            flags.addAll(seen.flags() == null ? List.of() : seen.flags());
+            Visits.Kept kept = inspections.tell().post("/visits", VisitBody.of(form, bandId, desk), Visits.Kept.class);
+            flags.addAll(Answers.flags(kept.flags()));
         });
         if (back.isPresent()) {
             return shown("visit", page, bandId, back.get());
@@ -91,12 +91,12 @@ class VisitingController {
     }
 
     private String shown(String view, Model page, String bandId, Entered entered) {
-        page.addAttribute("band", inspections.band(bandId));
+        page.addAttribute("band", inspections.band(bandId).band());
         page.addAttribute("bandId", bandId);
         page.addAttribute("stages", Answers.STAGES);
         page.addAttribute(
                 "bags",
-                inspections.bags().stream().filter(bag -> bag.loadId() == null).toList());
+                inspections.bags().stream().filter(Visits.Bag::waits).toList());
         custody.offer(page);
         page.addAttribute("entered", entered);
         return view;

@@ -77,9 +77,9 @@ class WasteController {
     private String shown(Model page, Entered entered) {
         List<Visits.Bag> bags = inspections.bags();
         page.addAttribute(
-                "waiting", bags.stream().filter(bag -> bag.loadId() == null).toList());
+                "waiting", bags.stream().filter(Visits.Bag::waits).toList());
         page.addAttribute(
-                "gone", bags.stream().filter(bag -> bag.loadId() != null).toList());
+                "gone", bags.stream().filter(bag -> !bag.waits()).toList());
         page.addAttribute("entered", entered);
         return "waste";
     }

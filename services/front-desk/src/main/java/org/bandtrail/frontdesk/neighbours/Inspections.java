@@ -9,6 +9,8 @@ import org.springframework.core.ParameterizedTypeReference;
 public final class Inspections {
     private static final ParameterizedTypeReference<Rows<Visits.DueBand>> BANDS = new ParameterizedTypeReference<>() {};
     private static final ParameterizedTypeReference<Rows<Visits.Bag>> BAGS = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Visits.Animal>> ANIMALS =
+            new ParameterizedTypeReference<>() {};
     private final Neighbour neighbour;
 
     /** Inspections behind this neighbour. */
@@ -27,8 +29,13 @@ public final class Inspections {
     }
 
     /** One band with its visits. */
-    public Visits.DueBand band(String bandId) {
-        return neighbour.get("/bands/" + bandId, Map.of(), Visits.DueBand.class);
+    public Visits.WholeBand band(String bandId) {
+        return neighbour.get("/bands/" + bandId, Map.of(), Visits.WholeBand.class);
+    }
+
+    /** Animals found on bands, newest first; open ones only if asked. */
+    public Rows<Visits.Animal> animals(Map<String, ? extends @Nullable Object> asked) {
+        return neighbour.get("/bycatch", asked, ANIMALS);
     }
 
     /** All waste bags. */

@@ -94,15 +94,28 @@ public final class Installs {
     /** A band was stored. */
     public record Fitted(String bandId, @Nullable List<Flag> flags) {}
 
-    /** A file of trees before anything is stored. */
+    /**
+     * A file of trees before anything is stored.
+     *
+     * @param selected rows that the mapping chose, for example the living trees
+     */
     public record ImportPreview(
             String importId,
             @Nullable List<String> columns,
             long rowCount,
+            long selected,
             long ready,
             List<ImportProblem> problems,
-            @Nullable List<Problem.Question> questions,
-            @Nullable List<Tree> sample) {}
+            List<ImportQuestion> questions,
+            @Nullable List<String> notes,
+            @Nullable List<ImportRow> sample) {}
+
+    /** A value that can be stored but is doubted. */
+    public record ImportQuestion(
+            long row, String column, String value, @Nullable String perhaps, String message) {}
+
+    /** A row as it would be stored. */
+    public record ImportRow(long row, String treeId, String siteId, String tag, String species, long girthMm) {}
 
     /** What is wrong with one cell. */
     public record ImportProblem(

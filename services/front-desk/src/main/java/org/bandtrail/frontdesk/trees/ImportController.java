@@ -64,7 +64,7 @@ class ImportController {
         Form form = new Form(sent);
         Map<String, Object> mapping = form.columns()
                 .text("siteColumn", "siteId", "tagColumn", "speciesColumn", "girthColumn", "dbhColumn", "unit")
-                .text("aliveColumn", "aliveValue")
+                .text("dateColumn", "aliveColumn", "aliveValue")
                 .done();
         try {
             page.addAttribute(

@@ -75,6 +75,11 @@ public final class Days {
         return instant == null ? "" : FULL.format(instant.atZone(zone));
     }
 
+    /** Today in the zone of the yards. */
+    public LocalDate today() {
+        return LocalDate.now(clock.withZone(zone));
+    }
+
     /** How late something is, in whole days; zero if it is not due yet. */
     public long daysLate(@Nullable Instant due) {
         return due == null

@@ -2,6 +2,7 @@ package org.bandtrail.frontdesk.audit;
 
 import java.util.Map;
 import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -58,6 +59,9 @@ class AuditController {
         if (back.isPresent()) {
             return shown(page, back.get());
         }
+        Soon.until(() -> stock.audit().findings().stream()
+                .noneMatch(finding -> finding.id().equals(form.text("id"))
+                        && form.text("place").equals(finding.place())));
         next.addFlashAttribute("done", "Settled: " + form.text("id") + ", with your reason beside it.");
         return "redirect:/audit";
     }

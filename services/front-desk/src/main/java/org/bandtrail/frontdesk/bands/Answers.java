@@ -21,7 +21,8 @@ final class Answers {
 
     /** What somebody should know about a visit or a teardown that was stored. */
     static final Map<String, String> FLAGS = Map.of(
-            "band-not-known-yet", "Nobody has told yet that this band was fitted. Its material is booked when somebody does.",
+            "band-not-known-yet",
+                    "Nobody has told yet that this band was fitted. Its material is booked when somebody does.",
             "catch-is-lower-bound", "The band was too full to catch on, so the true number is at least the count.",
             "catch-without-reading", "Insects were counted although the band was not read; they count nowhere.",
             "recorded-late", "This was entered long after it happened.",

@@ -1,8 +1,11 @@
 package org.bandtrail.frontdesk.bands;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Inspections;
 import org.bandtrail.frontdesk.neighbours.Installs;
+import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.Visits;
@@ -35,8 +38,8 @@ class BandsController {
             @ModelAttribute("desk") Desk desk,
             @RequestParam(defaultValue = "") String site,
             @RequestParam(defaultValue = "") String after) {
-        Rows<Visits.DueBand> due =
-                inspections.bands(Map.of("due", desk.days().today().toString(), "site", site, "after", after, "limit", ROUND));
+        Rows<Visits.DueBand> due = inspections.bands(
+                Map.of("due", desk.days().today().toString(), "site", site, "after", after, "limit", ROUND));
         page.addAttribute("due", due.rows());
         page.addAttribute("next", due.next());
         page.addAttribute("sites", installs.sites());
@@ -90,12 +93,24 @@ class BandsController {
     @GetMapping("/bands/{bandId}")
     String band(@PathVariable String bandId, Model page) {
         page.addAttribute("band", installs.band(bandId));
-        Visits.WholeBand whole = inspections.band(bandId);
-        page.addAttribute("looks", whole.band());
-        page.addAttribute("visits", whole.visits());
+        Optional<Visits.WholeBand> looks = looks(bandId);
+        page.addAttribute("looks", looks.map(Visits.WholeBand::band).orElse(null));
+        page.addAttribute("visits", looks.map(Visits.WholeBand::visits).orElse(List.of()));
         page.addAttribute("flagWords", Answers.FLAGS);
         page.addAttribute("stages", Answers.STAGES);
         page.addAttribute("answers", Answers.WORDS);
         return "band";
+    }
+
+    /** Empty if inspections has not heard of the band yet, which takes a moment after it was fitted. */
+    private Optional<Visits.WholeBand> looks(String bandId) {
+        try {
+            return Optional.of(inspections.band(bandId));
+        } catch (NeighbourRefused unknown) {
+            if (unknown.status() != 404) {
+                throw unknown;
+            }
+            return Optional.empty();
+        }
     }
 }

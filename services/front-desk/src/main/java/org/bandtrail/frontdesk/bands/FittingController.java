@@ -5,10 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.Inspections;
 import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
 import org.bandtrail.frontdesk.neighbours.Problem;
 import org.bandtrail.frontdesk.neighbours.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
@@ -27,10 +29,12 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class FittingController {
     private static final int TREES = 30;
     private final SiteInstalls installs;
+    private final Inspections inspections;
     private final Custody custody;
 
-    FittingController(SiteInstalls installs, Custody custody) {
+    FittingController(SiteInstalls installs, Inspections inspections, Custody custody) {
         this.installs = installs;
+        this.inspections = inspections;
         this.custody = custody;
     }
 
@@ -78,6 +82,8 @@ class FittingController {
             return shown(page, back.get(), form.length("girth"), desk);
         }
         String bandId = form.identity("bandId");
+        Soon.readable(() -> installs.band(bandId));
+        Soon.readable(() -> inspections.band(bandId));
         next.addFlashAttribute("done", "Band " + bandId + " is up on tree " + form.text("treeId") + ".");
         next.addFlashAttribute("flags", flags);
         return "redirect:/bands/" + bandId;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Inspections;
 import org.bandtrail.frontdesk.neighbours.Installs;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.Visits;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -52,6 +53,9 @@ class VisitingController {
         if (back.isPresent()) {
             return shown("visit", page, bandId, back.get());
         }
+        String visitId = form.identity("visitId");
+        Soon.until(() -> inspections.band(bandId).visits().stream()
+                .anyMatch(visit -> visit.visitId().equals(visitId)));
         next.addFlashAttribute("done", "Stored: band " + bandId + ", " + Answers.words(form.text("answer")) + ".");
         next.addFlashAttribute("flags", flags);
         boolean alive = form.text("bycatch").equals("yes") && form.text("alive").equals("yes");
@@ -85,6 +89,7 @@ class VisitingController {
         if (back.isPresent()) {
             return shown("take-down", page, bandId, back.get());
         }
+        Soon.until(() -> inspections.band(bandId).band().state().equals("down"));
         next.addFlashAttribute(
                 "done", "Band " + bandId + " is down; its tape is in bag " + form.identity("bagId") + ".");
         return "redirect:/round";
@@ -95,8 +100,7 @@ class VisitingController {
         page.addAttribute("bandId", bandId);
         page.addAttribute("stages", Answers.STAGES);
         page.addAttribute(
-                "bags",
-                inspections.bags().stream().filter(Visits.Bag::waits).toList());
+                "bags", inspections.bags().stream().filter(Visits.Bag::waits).toList());
         custody.offer(page);
         page.addAttribute("entered", entered);
         return view;

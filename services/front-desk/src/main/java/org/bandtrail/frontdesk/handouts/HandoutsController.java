@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Rows;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
@@ -89,6 +90,8 @@ class HandoutsController {
         if (back.isPresent()) {
             return shown(page, back.get());
         }
+        Soon.until(() -> stock.handouts(Map.of("limit", PAGE)).rows().stream()
+                .anyMatch(kit -> kit.kitId().equals(form.identity("kitId"))));
         next.addFlashAttribute(
                 "done",
                 "Kit %s is handed out to %s.".formatted(form.identity("kitId"), desk.person(form.text("personId"))));

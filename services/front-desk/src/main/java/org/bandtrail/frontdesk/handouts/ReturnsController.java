@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
@@ -44,7 +45,7 @@ class ReturnsController {
             @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
         List<Stock.ReturnLine> lines = new ArrayList<>();
-        Optional<Entered> back = Entered.unlessDone(
+        Optional<Entered> refused = Entered.unlessDone(
                 sent,
                 () -> lines.addAll(stock.tell()
                         .post(
@@ -57,9 +58,13 @@ class ReturnsController {
                                         .done(),
                                 Stock.Returned.class)
                         .lines()));
-        if (back.isPresent()) {
-            return shown(page, back.get());
+        if (refused.isPresent()) {
+            return shown(page, refused.get());
         }
+        Map<String, String> custody = Map.of("place", "crew:" + form.text("personId"));
+        List<String> back = lines.stream().map(Stock.ReturnLine::id).toList();
+        Soon.until(() -> stock.allReels(custody).stream().noneMatch(reel -> back.contains(reel.reelId()))
+                && stock.allBatches(custody).stream().noneMatch(batch -> back.contains(batch.batchId())));
         next.addFlashAttribute("returned", lines);
         next.addFlashAttribute("returnedReels", form.filled("reelId"));
         next.addFlashAttribute("returnedBy", form.text("personId"));

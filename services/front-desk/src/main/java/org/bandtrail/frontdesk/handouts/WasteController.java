@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Inspections;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.Visits;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -67,6 +68,7 @@ class WasteController {
         if (back.isPresent()) {
             return shown(page, back.get());
         }
+        Soon.until(() -> inspections.bags().stream().noneMatch(bag -> bag.waits() && bags.contains(bag.bagId())));
         next.addFlashAttribute(
                 "done",
                 "Load %s took %s to disposal."
@@ -76,10 +78,8 @@ class WasteController {
 
     private String shown(Model page, Entered entered) {
         List<Visits.Bag> bags = inspections.bags();
-        page.addAttribute(
-                "waiting", bags.stream().filter(Visits.Bag::waits).toList());
-        page.addAttribute(
-                "gone", bags.stream().filter(bag -> !bag.waits()).toList());
+        page.addAttribute("waiting", bags.stream().filter(Visits.Bag::waits).toList());
+        page.addAttribute("gone", bags.stream().filter(bag -> !bag.waits()).toList());
         page.addAttribute("entered", entered);
         return "waste";
     }

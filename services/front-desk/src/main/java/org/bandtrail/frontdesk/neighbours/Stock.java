@@ -185,7 +185,8 @@ public final class Stock {
             @Nullable List<NotReceived> notReceived) {}
 
     /** Used at a site before its receipt is in the books: it has no price yet. mm of a reel, pieces of a batch. */
-    public record NotReceived(String holding, String id, @Nullable String siteId, long quantity) {}
+    public record NotReceived(
+            String holding, String id, @Nullable String siteId, long quantity) {}
 
     /** One site, tree or item. */
     public record SpendLine(

@@ -34,6 +34,7 @@ class ErrorPages {
     ModelAndView refused(NeighbourRefused refused, HttpServletRequest request) {
         ModelAndView page = page("refused", HttpStatusCode.valueOf(refused.status()), request);
         page.addObject("problem", refused.problem());
+        page.addObject("reading", request.getMethod().equals("GET"));
         return page;
     }
 

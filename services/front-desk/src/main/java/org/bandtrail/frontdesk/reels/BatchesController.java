@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Rows;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
@@ -96,6 +97,7 @@ class BatchesController {
             return shown(page, back.get());
         }
         String batchId = form.identity("batchId");
+        Soon.readable(() -> stock.batch(batchId));
         next.addFlashAttribute("done", "Batch " + batchId + " is received with " + form.text("pieces") + " pieces.");
         return "redirect:/batches/" + batchId;
     }

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Rows;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
@@ -113,6 +114,7 @@ class ReelsController {
             return shown(page, back.get());
         }
         String reelId = form.identity("reelId");
+        Soon.readable(() -> stock.reel(reelId));
         next.addFlashAttribute("done", "Reel " + reelId + " is received with " + form.length("length") + ".");
         return "redirect:/reels/" + reelId;
     }

@@ -14,7 +14,9 @@ public record Drawn(Flow flow, TrailDrawing wide, TrailDrawing tall) {
         List<Drawn> drawn = new ArrayList<>();
         for (Flow flow : flows) {
             drawn.add(new Drawn(
-                    flow, TrailDrawing.of(flow, shown, false, figures), TrailDrawing.of(flow, TrailDrawing.shown(List.of(flow)), true, figures)));
+                    flow,
+                    TrailDrawing.of(flow, shown, false, figures),
+                    TrailDrawing.of(flow, TrailDrawing.shown(List.of(flow)), true, figures)));
         }
         return drawn;
     }

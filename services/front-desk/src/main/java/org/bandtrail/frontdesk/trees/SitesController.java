@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.wording.Csv;
@@ -65,6 +66,8 @@ class SitesController {
             page.addAttribute("entered", back.get());
             return "site-new";
         }
+        Soon.until(
+                () -> installs.sites().stream().anyMatch(site -> site.siteId().equals(form.identity("siteId"))));
         next.addFlashAttribute("done", form.text("name") + " is on the list. Its trees can come in now.");
         return "redirect:/sites";
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
@@ -89,6 +90,7 @@ class TreesController {
         if (back.isPresent()) {
             return shown(page, back.get());
         }
+        Soon.readable(() -> installs.tree(form.identity("treeId")));
         next.addFlashAttribute("done", "Tree " + form.text("tag") + " is on the list of its site.");
         return "redirect:/trees?site=" + form.identity("siteId");
     }

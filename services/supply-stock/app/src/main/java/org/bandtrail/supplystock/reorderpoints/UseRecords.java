@@ -63,9 +63,9 @@ class UseRecords {
      * field's records have not arrived.
      */
     Optional<LocalDate> lastDayOfUse() {
-        return Optional.ofNullable(jdbc.sql("SELECT max(day) FROM use_of_day")
-                .query((row, number) -> row.getObject(1, LocalDate.class))
-                .single());
+        return jdbc.sql("SELECT max(day) FROM use_of_day")
+                .query((row, number) -> Optional.ofNullable(row.getObject(1, LocalDate.class)))
+                .single();
     }
 
     /**

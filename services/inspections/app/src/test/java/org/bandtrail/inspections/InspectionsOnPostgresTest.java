@@ -166,7 +166,8 @@ class InspectionsOnPostgresTest {
         assertThat(door.get("/bycatch?open=true").body().toString()).contains("woodpecker", "Do not pull");
 
         Door.Answer told = door.post("/bycatch/V-50/outcome", """
-                {"commandId":"%s","outcome":"released","happenedAt":"2026-05-06T08:00:00Z"}""".formatted(UUID.randomUUID()));
+                {"commandId":"%s","outcome":"released",
+                 "happenedAt":"2026-05-06T08:00:00Z"}""".formatted(UUID.randomUUID()));
 
         assertThat(told.status()).isEqualTo(200);
         assertThat(band("B-50").path("band").path("whyDue").asString()).isEqualTo("guard");

@@ -17,6 +17,10 @@ import tools.jackson.databind.ObjectMapper;
 /** Reads the visits and the moves of one band. */
 @Repository
 class BandVisits {
+    private static final String VISITS = """
+            SELECT v.*, ARRAY(SELECT lower(kind) FROM band_renewal r
+                              WHERE r.band_id = v.band_id AND r.fact_id = v.visit_id ORDER BY kind) AS replaced
+            FROM band_visit v WHERE band_id = ? ORDER BY happened_at DESC, visit_id DESC""";
     private final JdbcClient jdbc;
     private final ObjectMapper json;
 
@@ -56,11 +60,7 @@ class BandVisits {
 
     /** Newest first. */
     List<VisitRow> visits(String band) {
-        return jdbc.sql("""
-                        SELECT v.*, ARRAY(SELECT lower(kind) FROM band_renewal r
-                                          WHERE r.band_id = v.band_id AND r.fact_id = v.visit_id
-                                          ORDER BY kind) AS replaced
-                        FROM band_visit v WHERE band_id = ? ORDER BY happened_at DESC, visit_id DESC""").param(band).query(this::visit).list();
+        return jdbc.sql(VISITS).param(band).query(this::visit).list();
     }
 
     /** In the order in which they were told. */

@@ -83,7 +83,7 @@ final class TeardownController {
             summary = "Record that a band was taken down",
             description =
                     "Always accepted. What hung on the tree goes to the bag, mesh and fasteners on request back to"
-                            + " the person; for a band nobody has told of yet the moves follow when its fitting is heard.")
+                            + " the person; for a band not known yet the moves follow when its fitting is heard.")
     TeardownAnswer takeDown(@RequestBody TeardownRequest request, ActingPerson acting) {
         return work.once(request.commandId(), request, TeardownAnswer.class, () -> {
             List<BandEvent> events = bands.tell(request.command(acting.id(), clock.instant(), policies.judge()));

@@ -71,6 +71,8 @@ final class ServiceContext {
                 "--server.shutdown=graceful",
                 "--management.metrics.use-global-registry=false",
                 "--bandtrail.service-key=" + folder.secret("service-key"),
+                // One log for all: Spring Boot would put the name of whoever started first on every line.
+                "--logging.include-application-name=false",
                 "--logging.file.name=" + folder.log("bandtrail.log"),
                 "--logging.threshold.console=off",
                 "--logging.register-shutdown-hook=false"));

@@ -83,9 +83,17 @@ final class BandTable {
 
     private static List<Object> told(List<BandRow> rows) {
         return List.of(
-                numbers(rows, row -> row.fit() == null ? null : row.fit().girth().mm()),
-                numbers(rows, row -> row.fit() == null ? null : row.fit().height().mm()),
-                texts(rows, row -> row.fit() == null ? null : row.fit().mustRemoveBy().toString()),
+                numbers(
+                        rows,
+                        row -> row.fit() == null ? null : row.fit().girth().mm()),
+                numbers(
+                        rows,
+                        row -> row.fit() == null ? null : row.fit().height().mm()),
+                texts(
+                        rows,
+                        row -> row.fit() == null
+                                ? null
+                                : row.fit().mustRemoveBy().toString()),
                 numbers(rows, row -> row.fit() == null ? null : (long) row.fit().policyVersion()));
     }
 

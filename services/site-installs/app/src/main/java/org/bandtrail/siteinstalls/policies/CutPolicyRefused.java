@@ -21,10 +21,8 @@ public abstract sealed class CutPolicyRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         SourceMissing(LocalDate validFrom) {
-            super(
-                    "The version from %s names no source. Say where its values come from,"
-                            + " or that they are a rule of the house."
-                            .formatted(validFrom));
+            super("The version from %s names no source. Say where its values come from, or that they are house rules."
+                    .formatted(validFrom));
         }
 
         @Override

@@ -76,7 +76,7 @@ public record Proposal(
     }
 
     /**
-     * Calculates a proposal for a girth as somebody wrote it; a girth that is not believed comes first among the cautions.
+     * Calculates a proposal for a girth as somebody wrote it; a doubt about the girth comes first among the cautions.
      *
      * @param written as typed
      * @param measure in whose steps the lengths are rounded up

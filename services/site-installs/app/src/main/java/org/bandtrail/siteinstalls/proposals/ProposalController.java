@@ -50,9 +50,7 @@ final class ProposalController {
         TapeMeasure steps = measure(measure);
         WrittenGirth written = written(girth, dbh);
         return Proposed.of(
-                written == null
-                        ? Proposal.of(registered(tree), policy, steps)
-                        : Proposal.of(written, policy, steps));
+                written == null ? Proposal.of(registered(tree), policy, steps) : Proposal.of(written, policy, steps));
     }
 
     private static @Nullable WrittenGirth written(@Nullable String girth, @Nullable String dbh) {

@@ -19,8 +19,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 
 @OnPostgres
 class BandsOnPostgresTest {
-    private static final List<String> BAND_EVENTS =
-            List.of("band.fitted", "band.pieces-replaced", "band.taken-down");
+    private static final List<String> BAND_EVENTS = List.of("band.fitted", "band.pieces-replaced", "band.taken-down");
     private final Work work;
     private final Commands commands;
     private final Projectors projectors;
@@ -30,12 +29,7 @@ class BandsOnPostgresTest {
 
     @Autowired
     BandsOnPostgresTest(
-            Work work,
-            Commands commands,
-            Projectors projectors,
-            Bands bands,
-            BandProjection projection,
-            EventLog log) {
+            Work work, Commands commands, Projectors projectors, Bands bands, BandProjection projection, EventLog log) {
         this.work = work;
         this.commands = commands;
         this.projectors = projectors;

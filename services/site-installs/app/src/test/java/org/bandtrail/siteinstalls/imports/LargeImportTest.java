@@ -117,6 +117,7 @@ class LargeImportTest {
                         .query(Long.class)
                         .single())
                 .isZero();
-        assertThat(work.inOneTransaction(() -> imports.store(importId, false, LEAD))).isEqualTo(2);
+        assertThat(work.inOneTransaction(() -> imports.store(importId, false, LEAD)))
+                .isEqualTo(2);
     }
 }

@@ -37,8 +37,7 @@ class ProposalTest {
 
     @Test
     void a_girth_nobody_believes_is_cautioned_first() {
-        Proposal proposal =
-                Proposal.of(WrittenGirth.ofGirth("78 ft"), PolicySamples.VERSION_1, TapeMeasure.METRIC);
+        Proposal proposal = Proposal.of(WrittenGirth.ofGirth("78 ft"), PolicySamples.VERSION_1, TapeMeasure.METRIC);
         assertThat(proposal.cautions().getFirst()).contains("Perhaps it is 78 in");
         assertThat(Proposal.of(WrittenGirth.ofGirth("78 in"), PolicySamples.VERSION_1, TapeMeasure.METRIC)
                         .cautions())

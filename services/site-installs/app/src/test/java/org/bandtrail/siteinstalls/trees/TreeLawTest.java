@@ -50,8 +50,7 @@ class TreeLawTest {
                     .distinct()
                     .count();
             List<MeasureGirth> inOrder = new ArrayList<>(history);
-            inOrder.sort(
-                    Comparator.comparing(measurement -> measurement.when().happened()));
+            inOrder.sort(Comparator.comparing(measurement -> measurement.when().happened()));
             if (moments == history.size()) {
                 assertThat(after(history)).isEqualTo(after(inOrder));
                 assertThat(after(history).girth())

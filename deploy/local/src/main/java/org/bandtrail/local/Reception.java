@@ -58,7 +58,8 @@ final class Reception {
                 .put("username", person.username())
                 .put("password", password());
         body.putArray("roles").add(person.role());
-        HttpRequest request = HttpRequest.newBuilder(house.at(Service.FRONT_DESK).resolve("/api/people"))
+        HttpRequest request = HttpRequest.newBuilder(
+                        house.at(Service.FRONT_DESK).resolve("/api/people"))
                 .timeout(Duration.ofSeconds(30))
                 .header("Authorization", "Bearer " + house.serviceKey())
                 .header("Content-Type", "application/json")

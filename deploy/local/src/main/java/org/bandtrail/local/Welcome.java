@@ -31,8 +31,7 @@ final class Welcome {
                   site-installs %s
                   inspections   %s
 
-                The data stays in the data folder and survives restarts. Stop with Ctrl-C."""
-                .formatted(
+                The data stays in the data folder and survives restarts. Stop with Ctrl-C.""".formatted(
                         house.at(Service.FRONT_DESK),
                         password,
                         oneOfEachRole(people),

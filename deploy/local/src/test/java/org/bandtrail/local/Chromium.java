@@ -47,8 +47,8 @@ final class Chromium implements AutoCloseable {
 
     /** A window of its own, signed in as this person. */
     Visitor signedIn(String username, String password) {
-        BrowserContext window =
-                browser.newContext(new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("en-GB"));
+        BrowserContext window = browser.newContext(
+                new Browser.NewContextOptions().setViewportSize(1280, 900).setLocale("en-GB"));
         Visitor visitor = new Visitor(this, window.newPage(), desk);
         visitor.opens("/sign-in");
         visitor.writes("#username", username);
@@ -61,8 +61,9 @@ final class Chromium implements AutoCloseable {
     void check(Page page) {
         checked.add(URI.create(page.url()).getPath());
         for (Rule rule : new AxeBuilder(page).withTags(RULES).analyze().getViolations()) {
-            rule.getNodes().forEach(node -> violations.add("%s: %s (%s) at %s"
-                    .formatted(page.url(), rule.getHelp(), rule.getImpact(), node.getTarget())));
+            rule.getNodes()
+                    .forEach(node -> violations.add("%s: %s (%s) at %s"
+                            .formatted(page.url(), rule.getHelp(), rule.getImpact(), node.getTarget())));
         }
     }
 

@@ -112,8 +112,7 @@ class ContainerFaultsTest {
     private Calls.Answer receive(int test, int reel) {
         return calls.post("/reels", """
                 {"commandId": "%s", "reelId": "%s", "materialCode": "TAPE", "depotId": "D-1", "length": "30480 mm",
-                 "cost": {"minor": 1850, "currency": "USD"}, "happenedAt": "2026-04-01T08:00:00Z"}"""
-                .formatted(id(test, reel), reelId(test, reel)));
+                 "cost": {"minor": 1850, "currency": "USD"}, "happenedAt": "2026-04-01T08:00:00Z"}""".formatted(id(test, reel), reelId(test, reel)));
     }
 
     private void assertReelsOnce(int test, int reels) {
@@ -127,7 +126,9 @@ class ContainerFaultsTest {
         for (int reel = 1; reel <= reels; reel++) {
             String one = calls.get("/reels/" + reelId(test, reel)).body();
             assertThat(one).containsPattern("\"receivedMm\"\\s*:\\s*30480\\b");
-            assertThat(one.split("\"source\"", -1)).as("moves of %s", reelId(test, reel)).hasSize(2);
+            assertThat(one.split("\"source\"", -1))
+                    .as("moves of %s", reelId(test, reel))
+                    .hasSize(2);
         }
     }
 

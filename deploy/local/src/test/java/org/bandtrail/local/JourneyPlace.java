@@ -19,7 +19,12 @@ final class JourneyPlace implements AutoCloseable {
     void set() throws IOException, InterruptedException {
         URI stock = house.at(Service.SUPPLY_STOCK);
         item(stock, "TAPE-127", "TAPE", "Band tape", "\"width\":\"127 mm\",\"reelLength\":\"50 m\"");
-        item(stock, "MESH-305", "MESH", "Guard mesh", "\"width\":\"305 mm\",\"opening\":\"12 mm\",\"reelLength\":\"30 m\"");
+        item(
+                stock,
+                "MESH-305",
+                "MESH",
+                "Guard mesh",
+                "\"width\":\"305 mm\",\"opening\":\"12 mm\",\"reelLength\":\"30 m\"");
         item(stock, "PIN", "FASTENER", "Push pins", "\"packSize\":100");
         post(stock, "/depots", "\"depotId\":\"D-1\",\"name\":\"River yard\"");
         post(stock, "/crews", "\"crewId\":\"C-1\",\"name\":\"Heron\",\"depotId\":\"D-1\",\"people\":[\"P-01\"]");
@@ -39,8 +44,7 @@ final class JourneyPlace implements AutoCloseable {
                         .formatted(code, kind, name, measures));
     }
 
-    private void person(String id, String name, String role, String username)
-            throws IOException, InterruptedException {
+    private void person(String id, String name, String role, String username) throws IOException, InterruptedException {
         post(
                 house.at(Service.FRONT_DESK),
                 "/api/people",

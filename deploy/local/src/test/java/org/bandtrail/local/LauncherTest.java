@@ -16,8 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The launcher as a person uses it: start, stop, start again, and the ways in which that can go wrong. */
 class LauncherTest {
 
-    private static final String DEPOT =
-            """
+    private static final String DEPOT = """
             {"commandId": "01930000-0000-7000-8000-00000000000a", "depotId": "D-NORTH", "name": "North yard"}""";
 
     @TempDir
@@ -47,14 +46,18 @@ class LauncherTest {
             assertThat(house.context(Service.FRONT_DESK).getBeanDefinitionNames())
                     .contains("springSecurityFilterChain");
         }
-        assertThat(said).filteredOn(line -> line.startsWith("Making a new database cluster")).hasSize(1);
+        assertThat(said)
+                .filteredOn(line -> line.startsWith("Making a new database cluster"))
+                .hasSize(1);
     }
 
     @Test
     void ctrl_c_stops_everything_in_order_and_the_next_start_finds_nothing_left_over() throws Exception {
         Process launcher = process();
         waitForWelcome(launcher);
-        new ProcessBuilder("kill", "-INT", String.valueOf(launcher.pid())).start().waitFor();
+        new ProcessBuilder("kill", "-INT", String.valueOf(launcher.pid()))
+                .start()
+                .waitFor();
         assertThat(launcher.waitFor(60, TimeUnit.SECONDS)).isTrue();
         assertThat(output()).contains("Stopped. The data stays in " + root.resolve("data"));
         assertThat(root.resolve("data/postgres/postmaster.pid")).doesNotExist();
@@ -73,7 +76,8 @@ class LauncherTest {
     }
 
     private LauncherOptions options() {
-        return LauncherOptions.parse(root, "--empty", "--data", root.resolve("data").toString(), "--ports", "0,0,0,0");
+        return LauncherOptions.parse(
+                root, "--empty", "--data", root.resolve("data").toString(), "--ports", "0,0,0,0");
     }
 
     private static Calls calls(House house, Service service) {

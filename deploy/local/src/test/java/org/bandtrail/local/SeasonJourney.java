@@ -106,7 +106,9 @@ class SeasonJourney {
     private static String fits(Visitor crew) {
         crew.seesSoon("/bands/new?q=101", "Tree 101");
         crew.follows("Fit a band on tree 101");
-        assertThat(crew.value("#tapeReel")).as("the only reel of tape with this person").isEqualTo("R-1");
+        assertThat(crew.value("#tapeReel"))
+                .as("the only reel of tape with this person")
+                .isEqualTo("R-1");
         assertThat(crew.value("#fastenerPieces")).as("proposed").isNotEmpty();
         crew.writes("#tapeLength", "13");
         crew.chooses("select[name='tapeLengthUnit']", "m");
@@ -180,9 +182,24 @@ class SeasonJourney {
     private static void everybodyReads(Chromium chromium, String band) {
         Visitor lead = chromium.signedIn("corin", JourneyPlace.password("corin"));
         for (String path : List.of(
-                "/people", "/settings", "/sites", "/sites/new", "/trees/new", "/trees/S-MILL-101", "/bands",
-                "/bands/" + band, "/round", "/stuck-animal", "/reels", "/reels/R-1", "/batches", "/batches/F-1",
-                "/reorder", "/spend", "/where", "/nowhere")) {
+                "/people",
+                "/settings",
+                "/sites",
+                "/sites/new",
+                "/trees/new",
+                "/trees/S-MILL-101",
+                "/bands",
+                "/bands/" + band,
+                "/round",
+                "/stuck-animal",
+                "/reels",
+                "/reels/R-1",
+                "/batches",
+                "/batches/F-1",
+                "/reorder",
+                "/spend",
+                "/where",
+                "/nowhere")) {
             lead.opens(path);
         }
         Visitor finance = chromium.signedIn("delma", JourneyPlace.password("delma"));

@@ -42,12 +42,15 @@ class ServiceJarTest {
         Process process = started(service, jar, ports, database, log);
         try {
             Calls calls = new Calls(Service.at(ports.of(service)), KEY);
-            Calls.waitUntil(service.id() + " answers", Duration.ofSeconds(90), () -> ended(process, log) || calls.isUp());
+            Calls.waitUntil(
+                    service.id() + " answers", Duration.ofSeconds(90), () -> ended(process, log) || calls.isUp());
             assertThat(migrations(database)).isPositive();
             assertThat(guarded(service, calls)).isTrue();
         } finally {
             process.destroy();
-            assertThat(process.waitFor(30, TimeUnit.SECONDS)).as("stops when asked").isTrue();
+            assertThat(process.waitFor(30, TimeUnit.SECONDS))
+                    .as("stops when asked")
+                    .isTrue();
         }
     }
 

@@ -50,7 +50,10 @@ final class Visitor {
 
     /** Presses the button of this name; the page that follows is checked. */
     void presses(String button) {
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true)).click();
+        page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName(button).setExact(true))
+                .click();
         page.waitForLoadState();
         chromium.check(page);
     }

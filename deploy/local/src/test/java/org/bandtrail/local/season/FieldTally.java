@@ -54,7 +54,8 @@ final class FieldTally {
     private static List<Row> visits(Path season) throws IOException {
         List<Row> rows = new ArrayList<>();
         try (Stream<Path> files = Files.list(season)) {
-            for (Path file : files.filter(path -> path.toString().contains("visits-")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().contains("visits-")).toList()) {
                 rows.addAll(CsvRows.read(file));
             }
         }

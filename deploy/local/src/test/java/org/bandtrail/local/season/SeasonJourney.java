@@ -95,7 +95,8 @@ class SeasonJourney {
             assertThat(finding.path("since").asString("")).startsWith("2026-");
         });
         assertThat(findings)
-                .anySatisfy(finding -> assertThat(finding.path("id").asString("")).isEqualTo("R-0990"))
+                .anySatisfy(
+                        finding -> assertThat(finding.path("id").asString("")).isEqualTo("R-0990"))
                 .anySatisfy(finding -> {
                     assertThat(finding.path("personId").asString("")).isEqualTo("P-11");
                     assertThat(finding.path("quantity").asLong()).isGreaterThan(8_000);

@@ -62,8 +62,8 @@ final class Playing {
     private void handOut(Step.HandOut step) {
         auditor.handedOut(step);
         post(supplyStock, "/handouts", """
-                "kitId":"%s","depotId":"SIM","crewId":"SIM","personId":"%s","reels":["%s"]"""
-                .formatted(name("K" + minute), person(step.person()), name(Auditor.reel(step.reel()))));
+                "kitId":"%s","depotId":"SIM","crewId":"SIM","personId":"%s","reels":["%s"]""".formatted(
+                        name("K" + minute), person(step.person()), name(Auditor.reel(step.reel()))));
     }
 
     private void fit(Step.Fit step) {
@@ -71,13 +71,13 @@ final class Playing {
         post(siteInstalls, "/bands", """
                 "bandId":"%s","treeId":"%s","siteId":"SIM","crewId":"SIM","personId":"%s","girth":"1000 mm",
                 "tape":{"reelId":"%s","length":"%d mm"},"mesh":{"reelId":"%s","length":"%d mm"}""".formatted(
-                name("B" + step.band()),
-                name("T" + step.tree()),
-                person(step.person()),
-                name(Auditor.reel(step.tapeReel())),
-                step.tapeMm(),
-                name(Auditor.reel(step.meshReel())),
-                step.meshMm()));
+                        name("B" + step.band()),
+                        name("T" + step.tree()),
+                        person(step.person()),
+                        name(Auditor.reel(step.tapeReel())),
+                        step.tapeMm(),
+                        name(Auditor.reel(step.meshReel())),
+                        step.meshMm()));
     }
 
     private void replace(Step.ReplaceTape step) {
@@ -85,23 +85,23 @@ final class Playing {
         post(inspections, "/visits", """
                 "visitId":"%s","bandId":"%s","personId":"%s","answer":"read","saturationPercent":95,"catches":{"adult":3},
                 "guard":"sound","replace":{"tape":{"reelId":"%s","length":"%d mm"},"bagId":"%s"}""".formatted(
-                name("V" + minute),
-                name("B" + step.band()),
-                person(step.person()),
-                name(Auditor.reel(step.reel())),
-                step.mm(),
-                bag(step.bag())));
+                        name("V" + minute),
+                        name("B" + step.band()),
+                        person(step.person()),
+                        name(Auditor.reel(step.reel())),
+                        step.mm(),
+                        bag(step.bag())));
     }
 
     private void takeDown(Step.TakeDown step) {
         auditor.takenDown(step);
         post(inspections, "/teardowns", """
                 "teardownId":"%s","bandId":"%s","personId":"%s","bagId":"%s","mesh":"%s\"""".formatted(
-                name("D" + minute),
-                name("B" + step.band()),
-                person(step.person()),
-                bag(step.bag()),
-                step.meshAgain() ? "reuse" : "bag"));
+                        name("D" + minute),
+                        name("B" + step.band()),
+                        person(step.person()),
+                        bag(step.bag()),
+                        step.meshAgain() ? "reuse" : "bag"));
     }
 
     private void dispose(Step.Dispose step) {
@@ -114,15 +114,16 @@ final class Playing {
     private void takeBack(Step.Return step) {
         auditor.returned(step);
         post(supplyStock, "/returns", """
-                "personId":"%s","depotId":"SIM","reels":[{"reelId":"%s","measured":"%d mm"}]""".formatted(
-                person(step.person()), name(Auditor.reel(step.reel())), step.mm()));
+                "personId":"%s","depotId":"SIM","reels":[{"reelId":"%s","measured":"%d mm"}]""".formatted(person(step.person()), name(Auditor.reel(step.reel())), step.mm()));
     }
 
     private void post(Calls service, String path, String fields) {
         String body = "{\"commandId\":\"%s\",\"happenedAt\":\"%s\",%s}"
                 .formatted(UUID.randomUUID(), BEGIN.plusSeconds(60L * minute), fields);
         Calls.Answer answer = service.post(path, body);
-        assertThat(answer.status()).as(path + " " + body + " -> " + answer.body()).isEqualTo(200);
+        assertThat(answer.status())
+                .as(path + " " + body + " -> " + answer.body())
+                .isEqualTo(200);
     }
 
     /** Where the books have everything of this history: reel, place as the auditor writes it, millimetres. */
@@ -135,7 +136,10 @@ final class Playing {
             }
             Map<String, Long> places = new TreeMap<>();
             for (JsonNode balance : JSON.readTree(answer.body()).path("places")) {
-                places.merge(plain(balance.path("place").asString()), balance.path("quantity").asLong(), Long::sum);
+                places.merge(
+                        plain(balance.path("place").asString()),
+                        balance.path("quantity").asLong(),
+                        Long::sum);
             }
             places.values().removeIf(mm -> mm == 0);
             if (!places.isEmpty()) {

@@ -35,7 +35,8 @@ class TrailSimulation {
     @BeforeAll
     static void start() {
         house = House.start(
-                LauncherOptions.parse(folder, "--empty", "--ports", "0,0,0,0"), text -> System.out.println("house: " + text));
+                LauncherOptions.parse(folder, "--empty", "--ports", "0,0,0,0"),
+                text -> System.out.println("house: " + text));
         supplyStock = new Calls(house.at(Service.SUPPLY_STOCK), house.serviceKey());
         siteInstalls = new Calls(house.at(Service.SITE_INSTALLS), house.serviceKey());
         inspections = new Calls(house.at(Service.INSPECTIONS), house.serviceKey());
@@ -47,8 +48,7 @@ class TrailSimulation {
 
     private static void item(String code, String fields) {
         Calls.Answer answer = supplyStock.post("/items", """
-                {"commandId":"%s","materialCode":"%s","unitCost":{"minor":1800,"currency":"USD"},%s}"""
-                .formatted(java.util.UUID.randomUUID(), code, fields));
+                {"commandId":"%s","materialCode":"%s","unitCost":{"minor":1800,"currency":"USD"},%s}""".formatted(java.util.UUID.randomUUID(), code, fields));
         assertThat(answer.status()).as(answer.body()).isEqualTo(200);
     }
 
@@ -66,8 +66,8 @@ class TrailSimulation {
     }
 
     private void agree(List<Step> history) {
-        Playing playing = new Playing(
-                supplyStock, siteInstalls, inspections, "H%d-".formatted(attempts.incrementAndGet()));
+        Playing playing =
+                new Playing(supplyStock, siteInstalls, inspections, "H%d-".formatted(attempts.incrementAndGet()));
         history.forEach(playing::play);
         Map<String, Map<String, Long>> expected = playing.expected();
         long end = System.nanoTime() + PATIENCE.toNanos();

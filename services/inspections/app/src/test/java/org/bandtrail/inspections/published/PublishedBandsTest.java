@@ -39,8 +39,8 @@ class PublishedBandsTest {
 
     @Test
     void a_visit_tells_answer_catch_and_where() {
-        BandVisited visited =
-                (BandVisited) published(FITTED, visited("V-1", 3, caught(LifeStage.INSTAR_2, 14, 95))).getLast();
+        BandVisited visited = (BandVisited) published(FITTED, visited("V-1", 3, caught(LifeStage.INSTAR_2, 14, 95)))
+                .getLast();
 
         assertThat(visited.answer()).isEqualTo("read");
         assertThat(visited.catches()).isEqualTo(Map.of("instar-2", 14L));
@@ -52,9 +52,9 @@ class PublishedBandsTest {
 
     @Test
     void a_renewal_tells_the_new_pieces_and_all_moves() {
-        PiecesReplaced replaced = (PiecesReplaced) published(
-                        FITTED, renewed("V-1", 4, "BAG-1", Onward.REUSE, tape("R-2", 1210), mesh("M-2", 1390)))
-                .getLast();
+        PiecesReplaced replaced = (PiecesReplaced)
+                published(FITTED, renewed("V-1", 4, "BAG-1", Onward.REUSE, tape("R-2", 1210), mesh("M-2", 1390)))
+                        .getLast();
 
         assertThat(replaced.newTapeReelId()).isEqualTo("R-2");
         assertThat(replaced.newTapeLengthMm()).isEqualTo(1210);

@@ -23,7 +23,8 @@ class ContractSamplesTest {
         "org.bandtrail.supplystock.contract.v1.KitHandedOut, 1"
     })
     void a_sample_read_and_written_again_is_the_same(Class<?> type, int number) throws ReflectiveOperationException {
-        JsonNode sample = sample("/samples/%s.%d.json".formatted(type.getField("TYPE").get(null), number));
+        JsonNode sample =
+                sample("/samples/%s.%d.json".formatted(type.getField("TYPE").get(null), number));
 
         Object read = json.treeToValue(sample, type);
 

@@ -41,30 +41,28 @@ class BandProjectionTest {
         return page;
     }
 
-    private Map<String, List<Map<String, Object>>> rows() {
-        return Map.of(
-                "band",
-                        jdbc.sql("SELECT * FROM watched_band WHERE band_id = 'B-1'")
-                                .query()
-                                .listOfRows(),
-                "visits",
-                        jdbc.sql("SELECT band_id, visit_id, answer, catch_total, happened_at FROM band_visit"
-                                        + " WHERE band_id = 'B-1' ORDER BY visit_id")
-                                .query()
-                                .listOfRows(),
-                "moves",
-                        jdbc.sql("SELECT * FROM band_move WHERE band_id = 'B-1' ORDER BY event_id, line")
-                                .query()
-                                .listOfRows());
+    private record Rows(
+            List<Map<String, Object>> band, List<Map<String, Object>> visits, List<Map<String, Object>> moves) {}
+
+    private Rows rows() {
+        return new Rows(
+                all("SELECT * FROM watched_band WHERE band_id = 'B-1'"),
+                all("SELECT band_id, visit_id, answer, catch_total, happened_at FROM band_visit WHERE band_id = 'B-1'"
+                        + " ORDER BY visit_id"),
+                all("SELECT * FROM band_move WHERE band_id = 'B-1' ORDER BY event_id, line"));
+    }
+
+    private List<Map<String, Object>> all(String sql) {
+        return jdbc.sql(sql).query().listOfRows();
     }
 
     @Test
     void a_page_applied_twice_in_one_piece_or_event_by_event_gives_the_same_rows() {
         projection.apply(page());
         var once = rows();
-        assertThat(once.get("visits")).hasSize(2);
-        assertThat(once.get("moves")).hasSize(8);
-        assertThat(once.get("band").getFirst()).containsEntry("tree_id", "T-1");
+        assertThat(once.visits()).hasSize(2);
+        assertThat(once.moves()).hasSize(8);
+        assertThat(once.band().getFirst()).containsEntry("tree_id", "T-1");
 
         projection.apply(page());
         assertThat(rows()).isEqualTo(once);

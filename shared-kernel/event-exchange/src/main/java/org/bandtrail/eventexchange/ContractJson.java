@@ -2,6 +2,7 @@ package org.bandtrail.eventexchange;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.stream.Collectors;
+import org.bandtrail.eventexchange.entry.NullMarkedRecords;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationFeature;
@@ -11,11 +12,12 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * The JSON of contract records. Fields keep the order of the record, absent values are left out, instants are ISO 8601.
- * A reader ignores fields it does not know, because a publisher may add some within a version; a whole number never
- * becomes zero by being absent.
+ * A reader ignores fields it does not know, because a publisher may add some within a version; a field that is not
+ * {@code @Nullable} must be there, and a whole number never becomes zero by being absent.
  */
 public final class ContractJson {
     private static final JsonMapper MAPPER = JsonMapper.builder()
+            .addModule(NullMarkedRecords.module())
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)

@@ -8,6 +8,8 @@ import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.bandtrail.eventexchange.entry.EntryWiring;
+import org.bandtrail.eventexchange.overview.FeedStatuses;
+import org.bandtrail.eventexchange.overview.FeedsController;
 import org.bandtrail.eventstore.AppendOrder;
 import org.bandtrail.eventstore.Work;
 import org.springframework.beans.factory.ObjectProvider;
@@ -92,7 +94,7 @@ public class EventExchangeWiring {
                 new Inbox(jdbc),
                 inOneTransaction,
                 replica,
-                FeedReader.Pace.USUAL)));
+                FeedPace.USUAL)));
         return new FeedReaders(readers, bell);
     }
 

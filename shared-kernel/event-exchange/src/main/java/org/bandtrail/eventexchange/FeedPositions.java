@@ -133,16 +133,6 @@ final class FeedPositions {
                 .update();
     }
 
-    /** Lets a stopped feed try the same event again; false if it was not stopped. */
-    boolean resume(String source, String person) {
-        return jdbc.sql("""
-                        UPDATE feed_position
-                        SET stopped_at = NULL, stopped_why = NULL, stopped_event_id = NULL, stopped_position = NULL,
-                            resumed_at = now(), resumed_by = :person
-                        WHERE source = :source AND stopped_at IS NOT NULL
-                        """).param("source", source).param("person", person).update() > 0;
-    }
-
     /** What the claim holder finds. */
     record Claimed(long position, boolean stopped) {}
 

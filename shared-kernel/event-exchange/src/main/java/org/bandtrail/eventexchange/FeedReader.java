@@ -1,6 +1,5 @@
 package org.bandtrail.eventexchange;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.bandtrail.eventexchange.FeedPositions.Claimed;
@@ -26,7 +25,7 @@ final class FeedReader {
     private final Inbox inbox;
     private final InOneTransaction inOneTransaction;
     private final String replica;
-    private final Pace pace;
+    private final FeedPace pace;
 
     FeedReader(
             String source,
@@ -36,7 +35,7 @@ final class FeedReader {
             Inbox inbox,
             InOneTransaction inOneTransaction,
             String replica,
-            Pace pace) {
+            FeedPace pace) {
         this.source = source;
         this.feed = feed;
         this.handlers = List.copyOf(handlers);
@@ -90,7 +89,7 @@ final class FeedReader {
         return source;
     }
 
-    Pace pace() {
+    FeedPace pace() {
         return pace;
     }
 
@@ -187,19 +186,5 @@ final class FeedReader {
         APPLIED,
         SKIPPED,
         REPEATED
-    }
-
-    /**
-     * How a feed is read.
-     *
-     * @param pageLimit most events in one transaction
-     * @param patience how long the publisher may hold a request for what is not there yet
-     * @param lease how long a claim lasts without being renewed; longer than the patience
-     * @param shortestPause between two tries, doubled at each failure
-     * @param longestPause limit of that, and the pause while another replica reads or the feed is stopped
-     */
-    record Pace(int pageLimit, Duration patience, Duration lease, Duration shortestPause, Duration longestPause) {
-        static final Pace USUAL = new Pace(
-                100, Duration.ofSeconds(5), Duration.ofSeconds(20), Duration.ofMillis(250), Duration.ofSeconds(10));
     }
 }

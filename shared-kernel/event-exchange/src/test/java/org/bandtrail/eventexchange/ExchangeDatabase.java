@@ -2,7 +2,9 @@ package org.bandtrail.eventexchange;
 
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
+import org.bandtrail.eventexchange.overview.FeedStatuses;
 import org.bandtrail.eventstore.AppendOrder;
 import org.bandtrail.testing.PostgresForTests;
 import org.bandtrail.testing.TestDatabase;
@@ -55,6 +57,11 @@ final class ExchangeDatabase implements AutoCloseable {
 
     void publish(Object contractEvent) {
         transactions.executeWithoutResult(status -> outbox.append(UUID.randomUUID(), contractEvent));
+    }
+
+    /** The outbox as a feed that does nothing wrong. */
+    Feed feed() {
+        return (after, limit, wait) -> new Feed.FeedPage(List.copyOf(pages.after(after, limit)), pages.head());
     }
 
     InOneTransaction inOneTransaction() {

@@ -20,7 +20,7 @@ import java.util.Random;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
-import org.bandtrail.eventexchange.FeedTransportContract.Fault;
+import org.bandtrail.eventexchange.FeedTransport.Fault;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 

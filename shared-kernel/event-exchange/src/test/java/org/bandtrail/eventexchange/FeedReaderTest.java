@@ -6,10 +6,10 @@ import static org.bandtrail.eventexchange.ReadingSide.await;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.bandtrail.eventexchange.FeedReader.Step;
 import org.bandtrail.eventexchange.ReadingSide.Heard;
+import org.bandtrail.eventexchange.overview.FeedStatus;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,8 +26,7 @@ class FeedReaderTest {
     void open() {
         publisher = new ExchangeDatabase("publishing");
         readingSide = new ReadingSide("reading");
-        feed = (after, limit, wait) ->
-                new Feed.FeedPage(List.copyOf(publisher.pages.after(after, limit)), publisher.pages.head());
+        feed = publisher.feed();
         reader = readingSide.reader(feed, "replica-1");
     }
 
@@ -45,7 +44,7 @@ class FeedReaderTest {
         assertThat(reader.step()).isEqualTo(Step.NOTHING_NEW);
 
         assertThat(readingSide.heard()).containsExactly(heard(1), heard(2), heard(3));
-        assertThat(inboxRows()).isEqualTo(3);
+        assertThat(readingSide.inboxRows()).isEqualTo(3);
         assertThat(readingSide.status())
                 .returns(3L, FeedStatus::position)
                 .returns(3L, FeedStatus::applied)
@@ -65,7 +64,7 @@ class FeedReaderTest {
         assertThat(reader.step()).isEqualTo(Step.STOPPED);
 
         assertThat(readingSide.heard()).containsExactly(heard(1));
-        assertThat(inboxRows()).isEqualTo(1);
+        assertThat(readingSide.inboxRows()).isEqualTo(1);
         assertThat(readingSide.status())
                 .returns("stopped", FeedStatus::state)
                 .returns(1L, FeedStatus::position)
@@ -93,14 +92,14 @@ class FeedReaderTest {
             throw new IllegalStateException("not yet");
         };
         assertThat(reader.step()).isEqualTo(Step.STOPPED);
-        assertThat(readingSide.database.positions.resume(ExchangeDatabase.SOURCE, "P-07"))
+        assertThat(readingSide.database.statuses.resume(ExchangeDatabase.SOURCE, "P-07"))
                 .isTrue();
         assertThat(reader.step()).as("still at fault").isEqualTo(Step.STOPPED);
 
         readingSide.then = note -> {};
-        assertThat(readingSide.database.positions.resume(ExchangeDatabase.SOURCE, "P-07"))
+        assertThat(readingSide.database.statuses.resume(ExchangeDatabase.SOURCE, "P-07"))
                 .isTrue();
-        assertThat(readingSide.database.positions.resume(ExchangeDatabase.SOURCE, "P-07"))
+        assertThat(readingSide.database.statuses.resume(ExchangeDatabase.SOURCE, "P-07"))
                 .isFalse();
 
         assertThat(reader.step()).isEqualTo(Step.MOVED);
@@ -189,97 +188,13 @@ class FeedReaderTest {
         assertThat(readingSide.status().why()).contains("/bandtrail/elsewhere");
     }
 
-    @Test
-    void only_one_replica_reads_and_another_takes_over_when_it_leaves_or_dies() throws InterruptedException {
-        FeedReader.Pace brief = new FeedReader.Pace(
-                10, Duration.ZERO, Duration.ofMillis(400), Duration.ofMillis(10), Duration.ofMillis(50));
-        FeedReader first = readingSide.reader(feed, "first", brief);
-        FeedReader second = readingSide.reader(feed, "second", brief);
-        publish("N-1", 1);
-
-        assertThat(first.step()).isEqualTo(Step.MOVED);
-        assertThat(second.step()).isEqualTo(Step.NOT_OURS);
-        first.release();
-        assertThat(second.step()).isEqualTo(Step.NOTHING_NEW);
-        assertThat(first.step()).isEqualTo(Step.NOT_OURS);
-        Thread.sleep(500);
-        assertThat(first.step()).as("the claim of one that died runs out").isEqualTo(Step.NOTHING_NEW);
-    }
-
-    @Test
-    void a_replica_that_works_longer_than_its_claim_is_waited_for_and_not_overtaken() throws InterruptedException {
-        FeedReader.Pace brief = new FeedReader.Pace(
-                10, Duration.ZERO, Duration.ofMillis(100), Duration.ofMillis(10), Duration.ofMillis(50));
-        FeedReader slow = readingSide.reader(feed, "slow", brief);
-        FeedReader eager = readingSide.reader(feed, "eager", brief);
-        publish("N-1", 1);
-        CountDownLatch handling = new CountDownLatch(1);
-        readingSide.then = note -> {
-            handling.countDown();
-            sleep(600);
-        };
-        Thread working = Thread.ofVirtual().start(slow::step);
-        handling.await();
-        sleep(200);
-
-        assertThat(eager.step()).isIn(Step.NOT_OURS, Step.NOTHING_NEW);
-
-        working.join();
-        assertThat(readingSide.heard()).containsExactly(heard(1));
-        assertThat(readingSide.status().repeated()).isZero();
-    }
-
-    @Test
-    void a_replica_that_lost_its_claim_while_it_waited_for_a_page_keeps_nothing() {
-        publish("N-1", 1);
-        Feed losing = (after, limit, wait) -> {
-            readingSide
-                    .database
-                    .jdbc
-                    .sql("UPDATE feed_position SET claimed_by = 'other'")
-                    .update();
-            return feed.after(after, limit, wait);
-        };
-
-        assertThatThrownBy(() -> readingSide.reader(losing, "replica-1").step())
-                .isInstanceOf(FeedPositions.LostClaim.class);
-        assertThat(readingSide.heard()).isEmpty();
-        assertThat(inboxRows()).isZero();
-    }
-
     private void publish(String noteId, int... numbers) {
         for (int number : numbers) {
             publisher.publish(noteId, number);
         }
     }
 
-    private long inboxRows() {
-        return readingSide
-                .database
-                .jdbc
-                .sql("SELECT count(*) FROM inbox")
-                .query(Long.class)
-                .single();
-    }
-
     private static Heard heard(int number) {
         return new Heard("N-1", number);
-    }
-
-    private static void sleep(long millis) {
-        try {
-            Thread.sleep(millis);
-        } catch (InterruptedException interrupted) {
-            throw new IllegalStateException(interrupted);
-        }
-    }
-
-    /** A type the handler does not know. */
-    public record NoteTorn(String noteId, java.time.Instant happenedAt) {
-        public static final String TYPE = "test-notes.note-torn.v1";
-
-        public String subject() {
-            return "note/" + noteId;
-        }
     }
 }

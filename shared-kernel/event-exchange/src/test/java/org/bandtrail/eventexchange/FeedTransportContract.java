@@ -16,6 +16,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
+import org.bandtrail.eventexchange.FeedTransport.Fault;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,48 +31,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 abstract class FeedTransportContract {
     private ExchangeDatabase publisher;
     private ReadingSide readingSide;
-    private Transport transport;
+    private FeedTransport transport;
     private FeedLoop loop;
 
     /** Starts the transport under test on the publisher's outbox. */
-    abstract Transport start(ExchangeDatabase publisher);
-
-    /** The transport with a hand on it that does mischief. */
-    interface Transport extends AutoCloseable {
-        Feed feed();
-
-        /** From now on does each of these faults now and then, about every second time. */
-        void suffer(EnumSet<Fault> faults);
-
-        /** How many faults it has done. */
-        long faultsDone();
-
-        /** Stops and starts the publishing end, in the middle of whatever it is doing. */
-        void restart();
-
-        @Override
-        void close();
-    }
-
-    /** What can happen to a page of events on its way. */
-    enum Fault {
-        /** An event is lost out of the middle. */
-        DROP,
-        /** Events come twice. */
-        DUPLICATE,
-        /** Events overtake one another. */
-        REORDER,
-        /** The page comes late. */
-        SLOW,
-        /** The connection breaks in the middle of the page. */
-        CUT,
-        /** The publisher says it cannot. */
-        REFUSE,
-        /** Something else answers in the publisher's place. */
-        GARBAGE,
-        /** An earlier page comes again. */
-        STALE
-    }
+    abstract FeedTransport start(ExchangeDatabase publisher);
 
     @BeforeEach
     void open() {
@@ -158,7 +122,7 @@ abstract class FeedTransportContract {
                 UPDATE outbox SET data = (SELECT replace(data::text, '"number":7', '"number":8')::json
                                           FROM outbox WHERE data ->> 'number' = '7')
                 WHERE data ->> 'odd' = 'true'""").update();
-        assertThat(readingSide.database.positions.resume(ExchangeDatabase.SOURCE, "P-07"))
+        assertThat(readingSide.database.statuses.resume(ExchangeDatabase.SOURCE, "P-07"))
                 .isTrue();
 
         awaitAll(1, 12);
@@ -198,7 +162,7 @@ abstract class FeedTransportContract {
             int dawdleMillis = random.nextInt(10);
             publisher.transactions.executeWithoutResult(status -> {
                 publisher.outbox.append(UUID.randomUUID(), note);
-                sleep(dawdleMillis);
+                ReadingSide.sleep(dawdleMillis);
                 if (!keep) {
                     status.setRollbackOnly();
                 }
@@ -234,13 +198,5 @@ abstract class FeedTransportContract {
 
     private static List<Integer> upTo(int count) {
         return IntStream.rangeClosed(1, count).boxed().toList();
-    }
-
-    private static void sleep(int millis) {
-        try {
-            Thread.sleep(millis);
-        } catch (InterruptedException interrupted) {
-            throw new IllegalStateException(interrupted);
-        }
     }
 }

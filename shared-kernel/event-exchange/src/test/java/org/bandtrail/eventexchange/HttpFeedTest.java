@@ -10,11 +10,11 @@ import org.springframework.context.ConfigurableApplicationContext;
 class HttpFeedTest extends FeedTransportContract {
 
     @Override
-    Transport start(ExchangeDatabase publisher) {
+    FeedTransport start(ExchangeDatabase publisher) {
         return new OverHttp(publisher);
     }
 
-    private static final class OverHttp implements Transport {
+    private static final class OverHttp implements FeedTransport {
         private final ExchangeDatabase publisher;
         private final FaultyProxy proxy;
         private final Feed feed;

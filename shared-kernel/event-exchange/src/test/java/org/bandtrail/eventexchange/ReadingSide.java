@@ -8,13 +8,14 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.bandtrail.eventexchange.overview.FeedStatus;
 
 /**
  * A service that hears: its handler writes each note into a table that would show every repeat, since nothing in it is
  * unique, and in which order they were handled.
  */
 final class ReadingSide implements AutoCloseable {
-    static final FeedReader.Pace QUICK = new FeedReader.Pace(
+    static final FeedPace QUICK = new FeedPace(
             10, Duration.ofSeconds(1), Duration.ofSeconds(5), Duration.ofMillis(10), Duration.ofMillis(100));
 
     final ExchangeDatabase database;
@@ -31,7 +32,7 @@ final class ReadingSide implements AutoCloseable {
         return reader(feed, replica, QUICK);
     }
 
-    FeedReader reader(Feed feed, String replica, FeedReader.Pace pace) {
+    FeedReader reader(Feed feed, String replica, FeedPace pace) {
         return new FeedReader(
                 ExchangeDatabase.SOURCE,
                 feed,
@@ -57,6 +58,10 @@ final class ReadingSide implements AutoCloseable {
                 .collect(Collectors.groupingBy(Heard::noteId, Collectors.mapping(Heard::number, Collectors.toList())));
     }
 
+    long inboxRows() {
+        return database.jdbc.sql("SELECT count(*) FROM inbox").query(Long.class).single();
+    }
+
     FeedStatus status() {
         List<FeedStatus> all = database.statuses.all();
         assertThat(all).hasSize(1);
@@ -67,11 +72,15 @@ final class ReadingSide implements AutoCloseable {
         long deadline = System.nanoTime() + Duration.ofSeconds(60).toNanos();
         while (!condition.getAsBoolean()) {
             assertThat(System.nanoTime()).as("within 60 s").isLessThan(deadline);
-            try {
-                Thread.sleep(20);
-            } catch (InterruptedException interrupted) {
-                throw new IllegalStateException(interrupted);
-            }
+            sleep(20);
+        }
+    }
+
+    static void sleep(long millis) {
+        try {
+            Thread.sleep(millis);
+        } catch (InterruptedException interrupted) {
+            throw new IllegalStateException(interrupted);
         }
     }
 

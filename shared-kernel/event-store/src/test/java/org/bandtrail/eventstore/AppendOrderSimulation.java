@@ -5,12 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.zaxxer.hikari.HikariDataSource;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -25,15 +24,13 @@ import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 
-/**
- * Many writers that dawdle and roll back, one reader that remembers one number: nothing is missed, nothing comes twice.
- */
+/** Many writers that dawdle and roll back, one reader that remembers one number: nothing is missed or comes twice. */
 class AppendOrderSimulation {
     private static final int WRITERS = 8;
-    private static final int TRANSACTIONS = 60;
     private static HikariDataSource dataSource;
     private static JdbcClient jdbc;
     private static AppendOrder order;
+    private static DiaryWriters diary;
 
     @BeforeAll
     static void open() {
@@ -49,6 +46,7 @@ class AppendOrderSimulation {
                 .load()
                 .migrate();
         jdbc = JdbcClient.create(dataSource);
+        diary = new DiaryWriters(dataSource);
         order = new AppendOrder(jdbc, new JdbcTransactionManager(dataSource), "diary", "position");
     }
 
@@ -75,7 +73,7 @@ class AppendOrderSimulation {
         try (ExecutorService threads = Executors.newVirtualThreadPerTaskExecutor()) {
             for (int writer = 0; writer < WRITERS; writer++) {
                 Random random = new Random(20_260_504L + writer);
-                writers.add(threads.submit(writing(random, committed)));
+                writers.add(threads.submit(diary.writing(random, committed)));
             }
             boolean working = true;
             while (working) {
@@ -92,7 +90,7 @@ class AppendOrderSimulation {
         }
 
         assertThat(read.stream().map(Row::line)).containsExactlyInAnyOrderElementsOf(committed);
-        assertThat(read).isSortedAccordingTo(java.util.Comparator.comparingLong(Row::position));
+        assertThat(read).isSortedAccordingTo(Comparator.comparingLong(Row::position));
         for (int subject = 0; subject < 3; subject++) {
             String name = "subject-" + subject;
             assertThat(read.stream().filter(row -> row.subject().equals(name)).map(Row::step))
@@ -106,8 +104,8 @@ class AppendOrderSimulation {
 
     @Test
     void a_row_behind_a_slower_writer_is_held_back_until_that_writer_has_ended() throws SQLException {
-        try (Connection slow = begun()) {
-            insert(slow, "slow", 1);
+        try (Connection slow = diary.begun()) {
+            DiaryWriters.insert(slow, "slow", 1);
             jdbc.sql("INSERT INTO diary (subject, step) VALUES ('quick', 1)").update();
 
             // Reading without regard to the writer at work would remember 2 and never see 1.
@@ -123,8 +121,8 @@ class AppendOrderSimulation {
     @Test
     void what_comes_before_the_slower_writer_is_not_held_back() throws SQLException {
         jdbc.sql("INSERT INTO diary (subject, step) VALUES ('early', 1)").update();
-        try (Connection slow = begun()) {
-            insert(slow, "slow", 1);
+        try (Connection slow = diary.begun()) {
+            DiaryWriters.insert(slow, "slow", 1);
             jdbc.sql("INSERT INTO diary (subject, step) VALUES ('quick', 1)").update();
 
             assertThat(order.safeEnd(0, 10)).isEqualTo(1);
@@ -135,9 +133,9 @@ class AppendOrderSimulation {
 
     @Test
     void a_reader_at_a_gap_does_not_hold_up_other_writers_beyond_its_patience() throws Exception {
-        try (Connection slow = begun();
+        try (Connection slow = diary.begun();
                 ExecutorService threads = Executors.newVirtualThreadPerTaskExecutor()) {
-            insert(slow, "slow", 1);
+            DiaryWriters.insert(slow, "slow", 1);
             jdbc.sql("INSERT INTO diary (subject, step) VALUES ('quick', 1)").update();
             Future<Long> reader = threads.submit(() -> order.safeEnd(0, 10));
             Thread.sleep(50);
@@ -150,77 +148,6 @@ class AppendOrderSimulation {
             assertThat(heldUp).isLessThan(Duration.ofMillis(AppendOrder.PATIENCE_MILLIS + 1_500L));
             slow.rollback();
         }
-    }
-
-    /** One writer: returns how many of its transactions it rolled back itself. */
-    private static Callable<Integer> writing(Random random, ConcurrentLinkedQueue<String> committed) {
-        return () -> {
-            int rolledBack = 0;
-            for (int i = 0; i < TRANSACTIONS; i++) {
-                try (Connection connection = begun()) {
-                    List<String> lines = writeSome(connection, random);
-                    if (random.nextInt(4) == 0) {
-                        connection.rollback();
-                        rolledBack++;
-                    } else {
-                        connection.commit();
-                        committed.addAll(lines);
-                    }
-                } catch (SQLException conflict) {
-                    // Another writer took the step: as with two commands on one aggregate, this one gives up.
-                    assertThat(conflict.getSQLState()).isIn("23505", "40P01");
-                }
-            }
-            return rolledBack;
-        };
-    }
-
-    private static List<String> writeSome(Connection connection, Random random) throws SQLException {
-        List<String> lines = new ArrayList<>();
-        String subject = "subject-" + random.nextInt(3);
-        int step = lastStep(connection, subject);
-        for (int row = random.nextInt(3); row >= 0; row--) {
-            step++;
-            insert(connection, subject, step);
-            lines.add(subject + "#" + step);
-            dawdle(random);
-        }
-        return lines;
-    }
-
-    private static int lastStep(Connection connection, String subject) throws SQLException {
-        try (var query = connection.prepareStatement("SELECT coalesce(max(step), 0) FROM diary WHERE subject = ?")) {
-            query.setString(1, subject);
-            try (var result = query.executeQuery()) {
-                result.next();
-                return result.getInt(1);
-            }
-        }
-    }
-
-    private static void insert(Connection connection, String subject, int step) throws SQLException {
-        try (var insert = connection.prepareStatement("INSERT INTO diary (subject, step) VALUES (?, ?)")) {
-            insert.setString(1, subject);
-            insert.setInt(2, step);
-            insert.executeUpdate();
-        }
-    }
-
-    private static void dawdle(Random random) {
-        try {
-            Thread.sleep(random.nextInt(8));
-        } catch (InterruptedException interrupted) {
-            throw new IllegalStateException(interrupted);
-        }
-    }
-
-    private static Connection begun() throws SQLException {
-        Connection connection = dataSource.getConnection();
-        connection.setAutoCommit(false);
-        try (Statement patience = connection.createStatement()) {
-            patience.execute("SET LOCAL statement_timeout = '20s'");
-        }
-        return connection;
     }
 
     /** Reads one page; false if there was nothing. */

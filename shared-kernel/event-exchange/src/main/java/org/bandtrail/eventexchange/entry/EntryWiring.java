@@ -1,7 +1,7 @@
 package org.bandtrail.eventexchange.entry;
 
 import java.util.List;
-import org.bandtrail.eventexchange.ExchangeSettings;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
 import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
@@ -25,16 +25,18 @@ public class EntryWiring implements WebMvcConfigurer {
 
     /** The filter, before all others but the encoding. */
     @Bean
-    FilterRegistrationBean<ServiceKeyFilter> serviceKeyFilter(ExchangeSettings settings) {
-        var registration = new FilterRegistrationBean<>(new ServiceKeyFilter(settings.serviceKey()));
+    FilterRegistrationBean<ServiceKeyFilter> serviceKeyFilter(@Value("${bandtrail.service-key}") String serviceKey) {
+        var registration = new FilterRegistrationBean<>(new ServiceKeyFilter(serviceKey));
         registration.setOrder(AFTER_ENCODING);
         return registration;
     }
 
-    /** A misspelt field in a request must be refused by name: ignored, it would be a lost fact. */
+    /** A field that is misspelt or missing is refused by name: ignored, it would be a lost fact. */
     @Bean
     JsonMapperBuilderCustomizer strictRequests() {
-        return builder -> builder.enable(
-                DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES, DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
+        return builder -> builder.addModule(NullMarkedRecords.module())
+                .enable(
+                        DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES,
+                        DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
     }
 }

@@ -108,13 +108,14 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
         return handleExceptionInternal(invalid, problem, headers, status, request);
     }
 
-    /** What Spring itself refuses (wrong method, missing parameter) keeps its status and gets our type. */
+    /** What Spring refuses (wrong method, missing parameter), or a controller by status, keeps its status. */
     @Override
     protected @Nullable ResponseEntity<Object> handleExceptionInternal(
             Exception failure, @Nullable Object body, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
         if (body instanceof ProblemDetail problem && "about:blank".equals(String.valueOf(problem.getType()))) {
+            String name = status.value() == 404 ? "no-such" : status.is5xxServerError() ? "our-fault" : NOT_UNDERSTOOD;
             ProblemDetail ours = Problems.problem(
-                    status.value(), NOT_UNDERSTOOD, Objects.requireNonNullElse(problem.getDetail(), message(failure)));
+                    status.value(), name, Objects.requireNonNullElse(problem.getDetail(), message(failure)));
             return super.handleExceptionInternal(failure, ours, headers, status, request);
         }
         return super.handleExceptionInternal(failure, body, headers, status, request);

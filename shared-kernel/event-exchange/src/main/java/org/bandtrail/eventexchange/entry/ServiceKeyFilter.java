@@ -47,7 +47,7 @@ public final class ServiceKeyFilter extends OncePerRequestFilter {
         response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
         response.getOutputStream().write("""
                 {"type":"/problems/key-needed","title":"A service key is needed","status":401,\
-                "detail":"Send the header Authorization: Bearer <key> with the key the services share."}""".getBytes(StandardCharsets.UTF_8));
+                "detail":"Send the header Authorization: Bearer <key> with the services' key."}""".getBytes(StandardCharsets.UTF_8));
     }
 
     /** Compares in a time that does not depend on how much of the key is right. */

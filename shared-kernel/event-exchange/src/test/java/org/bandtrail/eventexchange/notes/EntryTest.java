@@ -2,43 +2,21 @@ package org.bandtrail.eventexchange.notes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
-import org.bandtrail.testing.PostgresForTests;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.springframework.context.ConfigurableApplicationContext;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
-/** The door of a running service: who comes in, and what is answered when something is wrong. */
+/** Who comes in at the door of a running service, and what the feed answers them. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class EntryTest {
-    private static final String GOOD = """
-            {"commandId":"0197a2b0-0000-7000-8000-000000000001","text":"t","reelId":"R-0001","length":"4 ft 1 in",\
-            "lines":2,"happenedAt":"2026-05-04T12:00:00Z"}""";
-    private static final JsonMapper JSON = JsonMapper.shared();
-    private final HttpClient client = HttpClient.newHttpClient();
-    private ConfigurableApplicationContext service;
-
-    @BeforeAll
-    void start() {
-        service = NotesService.start(PostgresForTests.freshDatabase("entry"), "my-notes", "bandtrail.read-feeds=false");
-    }
+    private final RunningNotes notes = new RunningNotes();
 
     @AfterAll
     void stop() {
-        client.close();
-        service.close();
+        notes.close();
     }
 
     @ParameterizedTest
@@ -52,17 +30,14 @@ class EntryTest {
                 "Bearer " + NotesService.KEY + "0"
             })
     void without_the_key_nobody_comes_in(String authorization) throws Exception {
-        HttpRequest.Builder request = HttpRequest.newBuilder(uri("/feed"));
-        if (!authorization.isEmpty()) {
-            request.header("Authorization", authorization);
-        }
-        HttpResponse<String> answer = client.send(request.build(), BodyHandlers.ofString());
+        HttpResponse<String> answer = notes.get("/feed", authorization);
 
         assertThat(answer.statusCode()).isEqualTo(401);
         assertThat(answer.headers().firstValue("Content-Type")).contains("application/problem+json");
         assertThat(answer.headers().firstValue("WWW-Authenticate"))
                 .hasValueSatisfying(v -> assertThat(v).startsWith("Bearer"));
-        assertThat(JSON.readTree(answer.body()).path("type").stringValue()).isEqualTo("/problems/key-needed");
+        assertThat(RunningNotes.JSON.readTree(answer.body()).path("type").stringValue())
+                .isEqualTo("/problems/key-needed");
     }
 
     @ParameterizedTest
@@ -75,8 +50,7 @@ class EntryTest {
                 "/actuator/health"
             })
     void description_and_health_are_open(String path) throws Exception {
-        HttpResponse<String> answer =
-                client.send(HttpRequest.newBuilder(uri(path)).build(), BodyHandlers.ofString());
+        HttpResponse<String> answer = notes.get(path, "");
 
         // This little service has none of them: what matters is that the key is not asked for.
         assertThat(answer.statusCode()).isEqualTo(404);
@@ -96,159 +70,19 @@ class EntryTest {
                 "//feed"
             })
     void nothing_else_is_open(String path) throws Exception {
-        HttpResponse<String> answer =
-                client.send(HttpRequest.newBuilder(uri(path)).build(), BodyHandlers.ofString());
+        HttpResponse<String> answer = notes.get(path, "");
 
         assertThat(answer.statusCode()).isIn(400, 401);
     }
 
     @Test
-    void with_key_and_person_the_request_is_for_that_person() throws Exception {
-        HttpResponse<String> answer = post(GOOD, "p-07");
-
-        assertThat(answer.statusCode()).isEqualTo(200);
-        assertThat(JSON.readTree(answer.body()).path("by").stringValue()).isEqualTo("P-07");
-    }
-
-    @Test
-    void who_does_not_say_who_acts_is_told_so() throws Exception {
-        JsonNode problem = problem(post(GOOD, ""), 400);
-
-        assertThat(problem.path("type").stringValue()).isEqualTo("/problems/not-understood");
-        assertThat(problem.path("detail").stringValue()).contains("Bandtrail-Person");
-    }
-
-    /** RFC 9457, section 3, figure 1: the members of its own example, and nothing else. */
-    @Test
-    void a_refusal_is_a_problem_as_in_the_example_of_rfc_9457() throws Exception {
-        HttpResponse<String> answer = get("/notes/1");
-
-        assertThat(answer.statusCode()).isEqualTo(403);
-        assertThat(answer.headers().firstValue("Content-Type")).contains("application/problem+json");
-        assertThat(JSON.readTree(answer.body())).isEqualTo(JSON.readTree("""
-                {"type": "/problems/out-of-credit",
-                 "title": "Out of credit",
-                 "status": 403,
-                 "detail": "Your current balance is 30, but that costs 50.",
-                 "instance": "/notes/1",
-                 "balance": 30,
-                 "accounts": ["/account/12345", "/account/67890"]}
-                """));
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "404 | /problems/no-such        | There is no note [404] here.",
-                "400 | /problems/not-understood | length [4 parsecs] has no unit we know.",
-                "503 | /problems/try-again      | The database is away just now. Nothing was stored; try again.",
-                "500 | /problems/our-fault      | Something is wrong on our side and was written to the log. Nothing was stored."
-            })
-    void what_goes_wrong_has_a_status_a_type_and_a_sentence(int status, String type, String detail) throws Exception {
-        JsonNode problem = problem(get("/notes/" + status), status);
-
-        assertThat(problem.path("type").stringValue()).isEqualTo(type);
-        assertThat(problem.path("detail").stringValue()).isEqualTo(detail);
-        assertThat(problem.toString()).doesNotContain("secret");
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "\"text\":             | \"texd\":                 | Field [texd] is not known here. Known are: "
-                        + "commandId, happenedAt, length, lines, reelId, text.",
-                "\"2026-05-04T12:00:00Z\" | \"yesterday\"         | Field [happenedAt] has the value [yesterday], "
-                        + "which is not a time such as 2026-05-04T07:30:00Z.",
-                "\"lines\":2           | \"lines\":\"two\"         | Field [lines] has the value [two], "
-                        + "which is not a whole number.",
-                "\"0197a2b0-0000-7000-8000-000000000001\" | \"7\" | Field [commandId] has the value [7], "
-                        + "which is not a UUID.",
-                "\"lines\":2,          | ''                       | Field [lines] is missing or is not a whole number.",
-                "\"lines\":2           | \"lines\":0              | Field [lines] with the value [0] must be greater than 0.",
-                "\"text\":\"t\"        | \"text\":\" \"           | Field [text] with the value [ ] must not be blank.",
-            })
-    void a_value_that_is_not_understood_is_named(String good, String bad, String detail) throws Exception {
-        JsonNode problem = problem(post(GOOD.replace(good, bad == null ? "" : bad), "P-07"), 400);
-
-        assertThat(problem.path("type").stringValue()).isEqualTo("/problems/not-understood");
-        assertThat(problem.path("detail").stringValue()).isEqualTo(detail);
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {"\"R-0001\" | \"R 0001\" | reelId | R 0001", "\"4 ft 1 in\" | \"4 parsecs\" | length | 4 parsecs"})
-    void a_value_that_the_kernel_refuses_is_named_with_its_field(String good, String bad, String field, String value)
-            throws Exception {
-        JsonNode problem = problem(post(GOOD.replace(good, bad), "P-07"), 400);
-
-        assertThat(problem.path("field").stringValue()).isEqualTo(field);
-        assertThat(problem.path("detail").stringValue()).contains("[" + value + "]");
-    }
-
-    @Test
-    void what_is_not_json_says_where() throws Exception {
-        assertThat(problem(post("{\"text\":", "P-07"), 400).path("detail").stringValue())
-                .startsWith("The body is not JSON at line 1");
-        assertThat(problem(post("", "P-07"), 400).path("detail").stringValue())
-                .isEqualTo("The body is missing or cannot be read.");
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "/feed?limit=0       | 400 | limit [0] must be between 1 and 1000.",
-                "/feed?after=-1      | 400 | after [-1] must be between 0 and 9223372036854775807.",
-                "/feed?waitSeconds=x | 400 | waitSeconds [x] is not understood. For input string: \"x\"",
-                "/nowhere            | 404 | There is nothing at [/nowhere]."
-            })
-    void a_path_or_parameter_that_is_not_understood_is_named(String path, int status, String detail) throws Exception {
-        assertThat(problem(get(path), status).path("detail").stringValue()).isEqualTo(detail);
-    }
-
-    @Test
     void the_feed_answers_a_batch_and_says_where_it_ends() throws Exception {
-        HttpResponse<String> answer = get("/feed?after=0&limit=10");
+        HttpResponse<String> answer = notes.get("/feed?after=0&limit=10");
 
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.body()).isEqualTo("[]");
         assertThat(answer.headers().firstValue("Content-Type")).contains("application/cloudevents-batch+json");
         assertThat(answer.headers().firstValue("Bandtrail-Feed-Next")).contains("0");
         assertThat(answer.headers().firstValue("Bandtrail-Feed-Head")).contains("0");
-    }
-
-    private JsonNode problem(HttpResponse<String> answer, int status) {
-        assertThat(answer.statusCode()).as(answer.body()).isEqualTo(status);
-        assertThat(answer.headers().firstValue("Content-Type")).contains("application/problem+json");
-        JsonNode problem = JSON.readTree(answer.body());
-        assertThat(problem.path("status").intValue()).isEqualTo(status);
-        assertThat(problem.path("title").stringValue()).isNotBlank();
-        return problem;
-    }
-
-    private HttpResponse<String> get(String path) throws IOException, InterruptedException {
-        return client.send(
-                HttpRequest.newBuilder(uri(path))
-                        .header("Authorization", "Bearer " + NotesService.KEY)
-                        .build(),
-                BodyHandlers.ofString());
-    }
-
-    private HttpResponse<String> post(String body, String person) throws IOException, InterruptedException {
-        HttpRequest.Builder request = HttpRequest.newBuilder(uri("/notes"))
-                .header("Authorization", "Bearer " + NotesService.KEY)
-                .header("Content-Type", "application/json")
-                .POST(HttpRequest.BodyPublishers.ofString(body));
-        if (!person.isEmpty()) {
-            request.header("Bandtrail-Person", person);
-        }
-        return client.send(request.build(), BodyHandlers.ofString());
-    }
-
-    private URI uri(String path) {
-        return URI.create(NotesService.address(service) + path);
     }
 }

@@ -1,11 +1,9 @@
-package org.bandtrail.eventexchange;
+package org.bandtrail.eventexchange.overview;
 
 import java.util.List;
 import java.util.Map;
 import org.bandtrail.eventexchange.entry.ActingPerson;
-import org.springframework.http.HttpStatus;
-import org.springframework.http.ProblemDetail;
-import org.springframework.http.ResponseEntity;
+import org.bandtrail.eventexchange.entry.NoSuch;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -13,13 +11,11 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Shows how far this service has read the others, and lets a person resume a feed that has stopped. */
 @RestController
-class FeedsController {
+public class FeedsController {
     private final FeedStatuses statuses;
-    private final FeedPositions positions;
 
-    FeedsController(FeedStatuses statuses, FeedPositions positions) {
+    public FeedsController(FeedStatuses statuses) {
         this.statuses = statuses;
-        this.positions = positions;
     }
 
     /** Answers each foreign feed with its position, what is still ahead and what holds it up. */
@@ -33,17 +29,15 @@ class FeedsController {
      * there again. A feed that is not stopped is left as it is.
      */
     @PostMapping("/feeds/{feed}/resume")
-    ResponseEntity<?> resume(@PathVariable String feed, ActingPerson person) {
-        return statuses.all().stream()
+    Map<String, Object> resume(@PathVariable String feed, ActingPerson person) {
+        FeedStatus found = statuses.all().stream()
                 .filter(status -> status.feed().equals(feed))
                 .findFirst()
-                .<ResponseEntity<?>>map(status -> ResponseEntity.ok(Map.of(
-                        "feed",
-                        feed,
-                        "resumed",
-                        positions.resume(status.source(), person.id().value()))))
-                .orElseGet(() -> ResponseEntity.of(ProblemDetail.forStatusAndDetail(
-                                HttpStatus.NOT_FOUND, "Feed [%s] is not read here.".formatted(feed)))
-                        .build());
+                .orElseThrow(() -> new NoSuch("feed", feed));
+        return Map.of(
+                "feed",
+                feed,
+                "resumed",
+                statuses.resume(found.source(), person.id().value()));
     }
 }

@@ -1,4 +1,4 @@
-package org.bandtrail.eventexchange;
+package org.bandtrail.eventexchange.overview;
 
 import java.time.Instant;
 import java.util.List;

@@ -1,29 +1,39 @@
-package org.bandtrail.eventexchange;
+package org.bandtrail.eventexchange.overview;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import org.bandtrail.eventexchange.FeedStatus.SkippedType;
+import org.bandtrail.eventexchange.overview.FeedStatus.SkippedType;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** Reads for people how far the feeds are. */
-final class FeedStatuses {
+/** Reads for people how far the feeds are, and lets them resume one. */
+public final class FeedStatuses {
     private final JdbcClient jdbc;
 
-    FeedStatuses(JdbcClient jdbc) {
+    public FeedStatuses(JdbcClient jdbc) {
         this.jdbc = jdbc;
     }
 
     /** All feeds this service has ever read, by name. */
-    List<FeedStatus> all() {
+    public List<FeedStatus> all() {
         return jdbc.sql("""
                 SELECT source, position, head, applied, skipped, repeated, read_at, retrying_since, retrying_why,
                        stopped_at, stopped_why, stopped_event_id, stopped_position
                 FROM feed_position ORDER BY source
                 """).query((row, n) -> status(row)).list();
+    }
+
+    /** Lets a stopped feed try the same event again; false if it was not stopped. */
+    public boolean resume(String source, String person) {
+        return jdbc.sql("""
+                        UPDATE feed_position
+                        SET stopped_at = NULL, stopped_why = NULL, stopped_event_id = NULL, stopped_position = NULL,
+                            resumed_at = now(), resumed_by = :person
+                        WHERE source = :source AND stopped_at IS NOT NULL
+                        """).param("source", source).param("person", person).update() > 0;
     }
 
     private FeedStatus status(ResultSet row) throws SQLException {

@@ -54,7 +54,9 @@ public final class HttpFeed implements Feed {
                         "%s answered without a page or without the header %s.".formatted(baseUrl, FeedController.HEAD));
             }
             return new FeedPage(EnvelopeJson.readBatch(body), Long.parseLong(head));
-        } catch (RestClientException | UnreadableEvent | NumberFormatException failure) {
+        } catch (UnreadableEvent misfit) {
+            throw new FeedUnreachable("%s: %s".formatted(baseUrl, misfit.getMessage()), misfit);
+        } catch (RestClientException | NumberFormatException failure) {
             throw new FeedUnreachable("%s: %s".formatted(baseUrl, reason(failure)), failure);
         }
     }

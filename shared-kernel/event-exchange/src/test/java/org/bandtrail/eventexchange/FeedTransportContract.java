@@ -113,7 +113,7 @@ abstract class FeedTransportContract {
 
         loop.start();
 
-        await(() -> readingSide.status().state().equals("stopped"));
+        await(() -> readingSide.state().equals("stopped"));
         assertThat(readingSide.numbersByNote()).isEqualTo(expected(1, 7));
         assertThat(readingSide.status().why()).contains("NoteWritten cannot be read");
         assertThat(readingSide.status().stoppedPosition()).isEqualTo(8);

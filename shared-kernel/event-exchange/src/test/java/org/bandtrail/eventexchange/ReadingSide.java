@@ -62,6 +62,14 @@ final class ReadingSide implements AutoCloseable {
         return database.jdbc.sql("SELECT count(*) FROM inbox").query(Long.class).single();
     }
 
+    /** reading, retrying or stopped; empty before the reader's first step. */
+    String state() {
+        return database.statuses.all().stream()
+                .map(FeedStatus::state)
+                .findFirst()
+                .orElse("");
+    }
+
     FeedStatus status() {
         List<FeedStatus> all = database.statuses.all();
         assertThat(all).hasSize(1);

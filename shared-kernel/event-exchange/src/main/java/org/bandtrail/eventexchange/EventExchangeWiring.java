@@ -8,8 +8,7 @@ import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.bandtrail.eventexchange.entry.EntryWiring;
-import org.bandtrail.eventexchange.overview.FeedStatuses;
-import org.bandtrail.eventexchange.overview.FeedsController;
+import org.bandtrail.eventexchange.overview.OverviewWiring;
 import org.bandtrail.eventstore.AppendOrder;
 import org.bandtrail.eventstore.Work;
 import org.springframework.beans.factory.ObjectProvider;
@@ -27,7 +26,7 @@ import org.springframework.transaction.PlatformTransactionManager;
  */
 @Configuration(proxyBeanMethods = false)
 @EnableConfigurationProperties(ExchangeSettings.class)
-@Import({EntryWiring.class, FeedController.class, FeedsController.class})
+@Import({EntryWiring.class, FeedController.class, OverviewWiring.class})
 public class EventExchangeWiring {
 
     @Bean
@@ -59,11 +58,6 @@ public class EventExchangeWiring {
     @Bean
     FeedPositions feedPositions(JdbcClient jdbc) {
         return new FeedPositions(jdbc);
-    }
-
-    @Bean
-    FeedStatuses feedStatuses(JdbcClient jdbc) {
-        return new FeedStatuses(jdbc);
     }
 
     /**

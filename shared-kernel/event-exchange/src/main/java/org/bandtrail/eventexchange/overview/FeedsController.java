@@ -11,10 +11,10 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Shows how far this service has read the others, and lets a person resume a feed that has stopped. */
 @RestController
-public class FeedsController {
+class FeedsController {
     private final FeedStatuses statuses;
 
-    public FeedsController(FeedStatuses statuses) {
+    FeedsController(FeedStatuses statuses) {
         this.statuses = statuses;
     }
 

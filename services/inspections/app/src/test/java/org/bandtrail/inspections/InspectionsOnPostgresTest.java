@@ -181,6 +181,7 @@ class InspectionsOnPostgresTest {
                 .collect(Collectors.toList());
         records.add(visit(UUID.randomUUID(), "V-69999", "B-69999", ",\"guard\":\"wobbly\""));
         records.add(records.getFirst());
+        records.add("{\"visitId\":\"V-69998\",\"bandId\":\"B-69998\"}");
         String body = "{\"records\":[%s]}".formatted(String.join(",", records));
 
         long start = System.nanoTime();
@@ -188,11 +189,12 @@ class InspectionsOnPostgresTest {
         System.out.printf("sync of %d records: %d ms%n", records.size(), (System.nanoTime() - start) / 1_000_000);
 
         JsonNode results = answer.body().path("results");
-        assertThat(results.size()).isEqualTo(502);
+        assertThat(results.size()).isEqualTo(503);
         assertThat(results.get(499).path("accepted").asBoolean()).isTrue();
         assertThat(results.get(500).path("accepted").asBoolean()).isFalse();
         assertThat(results.get(500).path("problem").asString()).contains("wobbly", "sound, touching, gap, missing");
         assertThat(results.get(501)).isEqualTo(results.get(0));
+        assertThat(results.get(502).path("problem").asString()).contains("commandId");
         assertThat(door.post("/visits/sync", body)).isEqualTo(answer);
         assertThat(jdbc.sql("SELECT count(*) FROM outbox WHERE subject LIKE 'band/B-6%'")
                         .query(Long.class)
@@ -229,6 +231,14 @@ class InspectionsOnPostgresTest {
 
         assertThat(answer.status()).isEqualTo(400);
         assertThat(answer.body().path("detail").asString()).contains("larva", "instar-1");
+    }
+
+    @Test
+    void a_field_that_is_missing_is_a_problem_that_names_it() {
+        Door.Answer answer = door.post("/teardowns", "{\"commandId\":\"%s\"}".formatted(UUID.randomUUID()));
+
+        assertThat(answer.status()).isEqualTo(400);
+        assertThat(answer.body().path("detail").asString()).contains("bandId");
     }
 
     @Test

@@ -1,5 +1,7 @@
 package org.bandtrail.inspections.teardowns;
 
+import static org.bandtrail.inspections.pieces.Given.given;
+
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -62,11 +64,11 @@ final class TeardownController {
             Instant happenedAt) {
         RecordTeardown command(PersonId by, Instant recorded, VisitPolicies.Judge judge) {
             return new RecordTeardown(
-                    bandId,
-                    FactName.checked("Teardown", teardownId),
+                    given("bandId", bandId),
+                    FactName.checked("Teardown", given("teardownId", teardownId)),
                     new Teardown(onward(mesh), onward(fasteners), bagId),
-                    judge.at(happenedAt),
-                    new Doer(crewId, personId, by),
+                    judge.at(given("happenedAt", happenedAt)),
+                    new Doer(crewId, given("personId", personId), by),
                     new Occurred(happenedAt, recorded));
         }
 
@@ -85,7 +87,7 @@ final class TeardownController {
                     "Always accepted. What hung on the tree goes to the bag, mesh and fasteners on request back to"
                             + " the person; for a band not known yet the moves follow when its fitting is heard.")
     TeardownAnswer takeDown(@RequestBody TeardownRequest request, ActingPerson acting) {
-        return work.once(request.commandId(), request, TeardownAnswer.class, () -> {
+        return work.once(given("commandId", request.commandId()), request, TeardownAnswer.class, () -> {
             List<BandEvent> events = bands.tell(request.command(acting.id(), clock.instant(), policies.judge()));
             List<String> flags = events.stream()
                     .filter(BandEvent.TakenDown.class::isInstance)

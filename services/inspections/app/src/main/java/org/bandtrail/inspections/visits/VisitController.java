@@ -1,5 +1,7 @@
 package org.bandtrail.inspections.visits;
 
+import static org.bandtrail.inspections.pieces.Given.given;
+
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
@@ -37,7 +39,7 @@ final class VisitController {
                     + " Replaced pieces are told to the ledger: old to the bag, new from the person to the tree.")
     VisitAnswer record(@RequestBody VisitRequest request, ActingPerson acting) {
         Recorded recorded = records.one(request, acting.id());
-        return new VisitAnswer(recorded.visitId(), recorded.flags());
+        return new VisitAnswer(request.visitId(), recorded.flags());
     }
 
     @PostMapping("/visits/sync")
@@ -47,7 +49,7 @@ final class VisitController {
                     + " sent again as it is. A record that cannot be accepted is answered with its problem; the others"
                     + " are kept. At most 2,000 records.")
     SyncAnswer sync(@RequestBody Sync sync, ActingPerson acting) {
-        if (sync.records().size() > MOST_RECORDS) {
+        if (given("records", sync.records()).size() > MOST_RECORDS) {
             throw new IllegalArgumentException("A sync of [%d] records is too long. Send at most %d at a time."
                     .formatted(sync.records().size(), MOST_RECORDS));
         }

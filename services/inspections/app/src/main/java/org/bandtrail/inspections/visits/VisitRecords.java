@@ -34,15 +34,15 @@ final class VisitRecords {
     /**
      * What became of one record.
      *
-     * @param commandId the record's command
-     * @param visitId the visit
+     * @param commandId the record's command, null if the record names none
+     * @param visitId the visit, null if the record names none
      * @param accepted false if it could not be read or its identity is taken; then nothing of it was kept
      * @param flags what to know about an accepted visit
      * @param problem why it was not accepted and what to do, else null
      */
     record Recorded(
-            UUID commandId,
-            String visitId,
+            @Nullable UUID commandId,
+            @Nullable String visitId,
             boolean accepted,
             List<String> flags,
             @Nullable String problem) {}
@@ -54,6 +54,7 @@ final class VisitRecords {
      * @throws IllegalArgumentException if a value cannot be read
      */
     Recorded one(VisitRequest request, PersonId by) {
+        request.complete();
         VisitPolicies.Judge judge = policies.judge();
         Instant now = clock.instant();
         return work.once(request.commandId(), request, Recorded.class, () -> record(request, by, now, judge));
@@ -70,6 +71,7 @@ final class VisitRecords {
 
     private Recorded oneOfMany(VisitRequest request, PersonId by, Instant now, VisitPolicies.Judge judge) {
         try {
+            request.complete();
             return work.once(request.commandId(), request, Recorded.class, () -> {
                 // The answer no is kept under the command id like every answer: the same request gets it again.
                 try {
@@ -78,8 +80,8 @@ final class VisitRecords {
                     return notAccepted(request, no);
                 }
             });
-        } catch (CommandReused reused) {
-            return notAccepted(request, reused);
+        } catch (CommandReused | IllegalArgumentException no) {
+            return notAccepted(request, no);
         }
     }
 

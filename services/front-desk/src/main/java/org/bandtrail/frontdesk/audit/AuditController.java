@@ -67,8 +67,17 @@ class AuditController {
     }
 
     private String shown(Model page, Entered entered) {
-        page.addAttribute("audit", stock.audit());
+        Stock.Audit audit = stock.audit();
+        page.addAttribute("audit", audit);
+        page.addAttribute("whole", audit.laws().stream().filter(AuditController::first).toList());
+        page.addAttribute(
+                "stations", audit.laws().stream().filter(law -> !first(law)).toList());
         page.addAttribute("entered", entered);
         return "audit";
+    }
+
+    /** Laws shown first: those over everything, and any that does not hold. The others open on demand. */
+    private static boolean first(Stock.Law law) {
+        return law.difference() != 0 || !law.name().contains(":") || law.name().endsWith(": everything");
     }
 }

@@ -3,6 +3,7 @@ package org.bandtrail.frontdesk.bands;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.Inspections;
 import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
@@ -40,9 +41,12 @@ class BandsController {
             @RequestParam(defaultValue = "") String after) {
         Rows<Visits.DueBand> due = inspections.bands(
                 Map.of("due", desk.days().today().toString(), "site", site, "after", after, "limit", ROUND));
+        List<Installs.Site> sites = installs.sites();
         page.addAttribute("due", due.rows());
         page.addAttribute("next", due.next());
-        page.addAttribute("sites", installs.sites());
+        page.addAttribute("sites", sites);
+        page.addAttribute(
+                "names", sites.stream().collect(Collectors.toMap(Installs.Site::siteId, Installs.Site::name)));
         page.addAttribute("site", site);
         return "round";
     }

@@ -3,6 +3,7 @@ package org.bandtrail.frontdesk.reorder;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -78,6 +79,9 @@ class ReorderController {
     private String shown(Model page, Entered entered) {
         List<Stock.ReorderPoint> points = stock.reorderPoints();
         page.addAttribute("points", points);
+        page.addAttribute(
+                "depots",
+                stock.depots().stream().collect(Collectors.toMap(Stock.Depot::depotId, Stock.Depot::name)));
         page.addAttribute("items", stock.items());
         page.addAttribute(
                 "now", points.stream().filter(Stock.ReorderPoint::reorderNow).toList());

@@ -1,5 +1,6 @@
 package org.bandtrail.frontdesk.spend;
 
+import java.util.Comparator;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.Installs;
@@ -29,7 +30,16 @@ class SpendController {
 
     @GetMapping("/spend")
     String spend(Model page) {
-        page.addAttribute("spend", stock.spend("site"));
+        Stock.Spend spend = stock.spend("site");
+        page.addAttribute("spend", spend);
+        page.addAttribute(
+                "rows",
+                spend.rows().stream()
+                        .sorted(Comparator.comparingLong(Stock.SpendLine::totalMinor).reversed())
+                        .toList());
+        page.addAttribute(
+                "most",
+                Math.max(1, spend.rows().stream().mapToLong(Stock.SpendLine::totalMinor).max().orElse(1)));
         try {
             page.addAttribute("sites", names());
             page.addAttribute("namesMissing", false);

@@ -1,7 +1,9 @@
 package org.bandtrail.frontdesk.wording;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,11 +35,15 @@ public final class Csv<T> {
     /** The file as text. */
     public String text(List<T> rows) {
         StringWriter out = new StringWriter();
-        CsvWriter csv = CsvWriter.builder().build(out);
-        csv.writeRecord(headers);
-        for (T row : rows) {
-            csv.writeRecord(
-                    columns.stream().map(column -> safe(column.apply(row))).toList());
+        // The writer buffers; only closing it gives everything away.
+        try (CsvWriter csv = CsvWriter.builder().build(out)) {
+            csv.writeRecord(headers);
+            for (T row : rows) {
+                csv.writeRecord(
+                        columns.stream().map(column -> safe(column.apply(row))).toList());
+            }
+        } catch (IOException cannotHappenInMemory) {
+            throw new UncheckedIOException(cannotHappenInMemory);
         }
         return out.toString();
     }

@@ -1,0 +1,89 @@
+package org.bandtrail.frontdesk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bandtrail.frontdesk.people.Role;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Every page that shows something, from recorded answers. */
+class EveryPageTest {
+    private final RunningDesk desk = RunningDesk.fresh();
+
+    @BeforeEach
+    void the_services_answer() {
+        String[][] recordings = {
+            {"/items", "items"}, {"/depots", "depots"}, {"/crews", "crews"}, {"/reels", "reels"},
+            {"/reels/R-0001", "reel"}, {"/batches", "batches"}, {"/batches/F-001", "batch"},
+            {"/handouts", "handouts"}, {"/audit", "audit"}, {"/spend", "spend"},
+            {"/reorder-points", "reorder-points"}, {"/sites", "sites"}, {"/trees", "trees"},
+            {"/trees/T-1301", "tree"}, {"/proposals", "proposal"}, {"/bags", "bags"}, {"/whereabouts", "where-tree"},
+        };
+        for (String[] recording : recordings) {
+            desk.services().recorded("GET " + recording[0], recording[1] + ".json");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "/audit                     | Where books and field disagree | 3,950 mm stored",
+        "/reels                     | R-0001                    | 12,400 mm stored",
+        "/reels/R-0001              | Of <b                     | entered 12 June",
+        "/reels/new                 | Band tape, 127 mm wide    | River yard",
+        "/batches                   | F-002                     | USD 45.00",
+        "/batches/F-001             | 1,000 pieces              | 520",
+        "/handouts                  | One kit is still out.     | should be ordered",
+        "/handouts/new?depot=RIVER  | R-0002                    | Push pins, pieces",
+        "/returns/new?person=P-CREW | Measure first.            | Counted pieces",
+        "/waste                     | One bag waits             | BAG-1 with load L-1",
+        "/trees                     | 1,260 mm                  | 1303",
+        "/trees/T-1301              | one band                  | B-0001",
+        "/sites                     | Mill pond woods           | Gate on the north side",
+        "/bands/new?tree=T-1301     | 1,350 mm                  | Why these lengths",
+        "/spend                     | USD 1,561.20              | Where the money is",
+        "/reorder                   | order now                 | z = 1.65",
+        "/where?at=tree             | tree T-1302               | 1,080 mm stored",
+        "/stuck-animal              | Do not pull.              | 50 CFR part 21",
+        "/settings                  | metres and millimetres    | P-LEAD",
+        "/people                    | Add somebody              | Erase",
+    })
+    void a_page_shows_what_the_services_said(String path, String first, String second) throws Exception {
+        var answer = desk.reads(Role.LEAD, path);
+
+        assertThat(answer.getStatus()).as(path).isEqualTo(200);
+        assertThat(answer.getContentAsString()).contains(first, second);
+    }
+
+    @Test
+    void who_reads_in_feet_sees_feet_and_the_stored_millimetres_beside_them() throws Exception {
+        desk.sends(Role.FINANCE, "/settings", "units", "US", "theme", "dark");
+
+        String page = desk.reads(Role.FINANCE, "/trees").getContentAsString();
+
+        assertThat(page).contains("4 ft 1 5/8 in", "1,260 mm stored", "data-theme=\"dark\"");
+        desk.sends(Role.FINANCE, "/settings", "units", "SI", "theme", "auto");
+    }
+
+    @Test
+    void a_list_comes_out_as_csv_with_stored_values_and_units_in_the_headers() throws Exception {
+        var answer = desk.reads(Role.FINANCE, "/reels.csv");
+
+        assertThat(answer.getContentType()).startsWith("text/csv");
+        assertThat(answer.getContentAsString())
+                .startsWith("reel_id,material_code,received_mm,in_depot_mm")
+                .contains("R-0001,TAPE-127,45720,0,12400,24770,4600,0,3950,0,crew:P-CREW,3850,USD,");
+    }
+
+    @Test
+    void a_page_that_is_not_there_says_so_in_our_own_words() throws Exception {
+        assertThat(desk.reads(Role.LEAD, "/nowhere").getStatus()).isEqualTo(404);
+    }
+
+    @Test
+    void pages_may_load_nothing_from_elsewhere() throws Exception {
+        assertThat(desk.reads(Role.LEAD, "/settings").getHeader("Content-Security-Policy"))
+                .contains("default-src 'self'", "frame-ancestors 'none'");
+    }
+}

@@ -15,11 +15,23 @@ class EveryPageTest {
     @BeforeEach
     void the_services_answer() {
         String[][] recordings = {
-            {"/items", "items"}, {"/depots", "depots"}, {"/crews", "crews"}, {"/reels", "reels"},
-            {"/reels/R-0001", "reel"}, {"/batches", "batches"}, {"/batches/F-001", "batch"},
-            {"/handouts", "handouts"}, {"/audit", "audit"}, {"/spend", "spend"},
-            {"/reorder-points", "reorder-points"}, {"/sites", "sites"}, {"/trees", "trees"},
-            {"/trees/T-1301", "tree"}, {"/proposals", "proposal"}, {"/bags", "bags"}, {"/whereabouts", "where-tree"},
+            {"/items", "items"},
+            {"/depots", "depots"},
+            {"/crews", "crews"},
+            {"/reels", "reels"},
+            {"/reels/R-0001", "reel"},
+            {"/batches", "batches"},
+            {"/batches/F-001", "batch"},
+            {"/handouts", "handouts"},
+            {"/audit", "audit"},
+            {"/spend", "spend"},
+            {"/reorder-points", "reorder-points"},
+            {"/sites", "sites"},
+            {"/trees", "trees"},
+            {"/trees/T-1301", "tree"},
+            {"/proposals", "proposal"},
+            {"/bags", "bags"},
+            {"/whereabouts", "where-tree"},
         };
         for (String[] recording : recordings) {
             desk.services().recorded("GET " + recording[0], recording[1] + ".json");
@@ -27,28 +39,30 @@ class EveryPageTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "/audit                     | Where books and field disagree | 3,950 mm stored",
-        "/reels                     | R-0001                    | 12,400 mm stored",
-        "/reels/R-0001              | Of <b                     | entered 12 June",
-        "/reels/new                 | Band tape, 127 mm wide    | River yard",
-        "/batches                   | F-002                     | USD 45.00",
-        "/batches/F-001             | 1,000 pieces              | 520",
-        "/handouts                  | One kit is still out.     | should be ordered",
-        "/handouts/new?depot=RIVER  | R-0002                    | Push pins, pieces",
-        "/returns/new?person=P-CREW | Measure first.            | Counted pieces",
-        "/waste                     | One bag waits             | BAG-1 with load L-1",
-        "/trees                     | 1,260 mm                  | 1303",
-        "/trees/T-1301              | one band                  | B-0001",
-        "/sites                     | Mill pond woods           | Gate on the north side",
-        "/bands/new?tree=T-1301     | 1,350 mm                  | Why these lengths",
-        "/spend                     | USD 1,561.20              | Where the money is",
-        "/reorder                   | order now                 | z = 1.65",
-        "/where?at=tree             | tree T-1302               | 1,080 mm stored",
-        "/stuck-animal              | Do not pull.              | 50 CFR part 21",
-        "/settings                  | metres and millimetres    | P-LEAD",
-        "/people                    | Add somebody              | Erase",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/audit                     | Where books and field disagree | 3,950 mm stored",
+                "/reels                     | R-0001                    | 12,400 mm stored",
+                "/reels/R-0001              | Of <b                     | entered 12 June",
+                "/reels/new                 | Band tape, 127 mm wide    | River yard",
+                "/batches                   | F-002                     | USD 45.00",
+                "/batches/F-001             | 1,000 pieces              | 520",
+                "/handouts                  | One kit is still out.     | should be ordered",
+                "/handouts/new?depot=RIVER  | R-0002                    | Push pins, pieces",
+                "/returns/new?person=P-CREW | Measure first.            | Counted pieces",
+                "/waste                     | One bag waits             | BAG-1 with load L-1",
+                "/trees                     | 1,260 mm                  | 1303",
+                "/trees/T-1301              | one band                  | B-0001",
+                "/sites                     | Mill pond woods           | Gate on the north side",
+                "/bands/new?tree=T-1301     | 1,350 mm                  | Why these lengths",
+                "/spend                     | USD 1,561.20              | Where the money is",
+                "/reorder                   | order now                 | z = 1.65",
+                "/where?at=tree             | tree T-1302               | 1,080 mm stored",
+                "/stuck-animal              | Do not pull.              | 50 CFR part 21",
+                "/settings                  | metres and millimetres    | P-LEAD",
+                "/people                    | Add somebody              | Erase",
+            })
     void a_page_shows_what_the_services_said(String path, String first, String second) throws Exception {
         var answer = desk.reads(Role.LEAD, path);
 

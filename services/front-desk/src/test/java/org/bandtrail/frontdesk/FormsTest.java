@@ -81,10 +81,30 @@ class FormsTest {
         desk.services().recorded("POST /returns", "returned.json");
 
         desk.sends(
-                Role.DEPOT, "/returns", "commandId", COMMAND, "personId", "P-07", "depotId", "RIVER",
-                "reelId", "R-0001", "measured", "3.95", "measuredUnit", "m",
-                "reelId", "R-0002", "measured", "", "measuredUnit", "m",
-                "batchId", "F-001", "counted", "120");
+                Role.DEPOT,
+                "/returns",
+                "commandId",
+                COMMAND,
+                "personId",
+                "P-07",
+                "depotId",
+                "RIVER",
+                "reelId",
+                "R-0001",
+                "measured",
+                "3.95",
+                "measuredUnit",
+                "m",
+                "reelId",
+                "R-0002",
+                "measured",
+                "",
+                "measuredUnit",
+                "m",
+                "batchId",
+                "F-001",
+                "counted",
+                "120");
 
         assertThat(desk.services().last("POST").body())
                 .contains("\"reelId\":\"R-0001\"", "\"measured\":\"3.95 m\"")
@@ -95,15 +115,51 @@ class FormsTest {
     private org.springframework.mock.web.MockHttpServletResponse receivesReel(String length, String unit, String cost)
             throws Exception {
         return desk.sends(
-                Role.DEPOT, "/reels", "commandId", COMMAND, "reelId", "r-0001", "materialCode", "TAPE-127",
-                "depotId", "RIVER", "length", length, "lengthUnit", unit, "cost", cost, "costCurrency", "USD",
-                "happenedAt", "2026-06-12T10:30");
+                Role.DEPOT,
+                "/reels",
+                "commandId",
+                COMMAND,
+                "reelId",
+                "r-0001",
+                "materialCode",
+                "TAPE-127",
+                "depotId",
+                "RIVER",
+                "length",
+                length,
+                "lengthUnit",
+                unit,
+                "cost",
+                cost,
+                "costCurrency",
+                "USD",
+                "happenedAt",
+                "2026-06-12T10:30");
     }
 
     private org.springframework.mock.web.MockHttpServletResponse fits(String... more) throws Exception {
         return desk.sends(
-                Role.CREW, "/bands", "commandId", COMMAND, "bandId", "B-1", "treeId", "T-1301", "siteId", "S-MILL",
-                "crewId", "C-HERON", "personId", "P-CREW", "tapeReel", "r-0001", "tapeLength", "13",
-                "tapeLengthUnit", "m", more[0], more[1]);
+                Role.CREW,
+                "/bands",
+                "commandId",
+                COMMAND,
+                "bandId",
+                "B-1",
+                "treeId",
+                "T-1301",
+                "siteId",
+                "S-MILL",
+                "crewId",
+                "C-HERON",
+                "personId",
+                "P-CREW",
+                "tapeReel",
+                "r-0001",
+                "tapeLength",
+                "13",
+                "tapeLengthUnit",
+                "m",
+                more[0],
+                more[1]);
     }
 }

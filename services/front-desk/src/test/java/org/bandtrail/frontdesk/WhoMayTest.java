@@ -92,9 +92,7 @@ class WhoMayTest {
 
     @Test
     void an_erased_person_leaves_no_name_and_cannot_sign_in() throws Exception {
-        createsPerson(
-                "Bearer " + RunningDesk.KEY,
-                """
+        createsPerson("Bearer " + RunningDesk.KEY, """
                 {"personId":"P-78","name":"Una Sedgely","phone":"555 0142","roles":["CREW"],\
                 "username":"una","password":"marsh"}""");
 

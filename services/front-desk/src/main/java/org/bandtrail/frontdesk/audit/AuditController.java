@@ -69,7 +69,8 @@ class AuditController {
     private String shown(Model page, Entered entered) {
         Stock.Audit audit = stock.audit();
         page.addAttribute("audit", audit);
-        page.addAttribute("whole", audit.laws().stream().filter(AuditController::first).toList());
+        page.addAttribute(
+                "whole", audit.laws().stream().filter(AuditController::first).toList());
         page.addAttribute(
                 "stations", audit.laws().stream().filter(law -> !first(law)).toList());
         page.addAttribute("entered", entered);

@@ -80,8 +80,7 @@ class ReorderController {
         List<Stock.ReorderPoint> points = stock.reorderPoints();
         page.addAttribute("points", points);
         page.addAttribute(
-                "depots",
-                stock.depots().stream().collect(Collectors.toMap(Stock.Depot::depotId, Stock.Depot::name)));
+                "depots", stock.depots().stream().collect(Collectors.toMap(Stock.Depot::depotId, Stock.Depot::name)));
         page.addAttribute("items", stock.items());
         page.addAttribute(
                 "now", points.stream().filter(Stock.ReorderPoint::reorderNow).toList());

@@ -35,11 +35,17 @@ class SpendController {
         page.addAttribute(
                 "rows",
                 spend.rows().stream()
-                        .sorted(Comparator.comparingLong(Stock.SpendLine::totalMinor).reversed())
+                        .sorted(Comparator.comparingLong(Stock.SpendLine::totalMinor)
+                                .reversed())
                         .toList());
         page.addAttribute(
                 "most",
-                Math.max(1, spend.rows().stream().mapToLong(Stock.SpendLine::totalMinor).max().orElse(1)));
+                Math.max(
+                        1,
+                        spend.rows().stream()
+                                .mapToLong(Stock.SpendLine::totalMinor)
+                                .max()
+                                .orElse(1)));
         try {
             page.addAttribute("sites", names());
             page.addAttribute("namesMissing", false);

@@ -19,13 +19,15 @@ class FiguresTest {
 
     /** NIST SP 811 (2008), appendix B.8: 1 ft = 0.3048 m, 1 yd = 0.9144 m, 1 in = 25.4 mm, exactly. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "45720   | 45.72 m    | 150.0 ft",
-        "304800  | 304.80 m   | 1,000.0 ft",
-        "1234567 | 1,234.57 m | 4,050.4 ft",
-        "-3950   | -3.95 m    | -13.0 ft",
-        "0       | 0.00 m     | 0.0 ft",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "45720   | 45.72 m    | 150.0 ft",
+                "304800  | 304.80 m   | 1,000.0 ft",
+                "1234567 | 1,234.57 m | 4,050.4 ft",
+                "-3950   | -3.95 m    | -13.0 ft",
+                "0       | 0.00 m     | 0.0 ft",
+            })
     void long_lengths_read_in_metres_or_feet(long mm, String metric, String imperial) {
         assertThat(SI.run(mm)).isEqualTo(metric);
         assertThat(US.run(mm)).isEqualTo(imperial);
@@ -65,16 +67,18 @@ class FiguresTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "2026-06-12T14:00:00Z | today       | today 10:00",
-        "2026-06-11T23:00:00Z | yesterday   | yesterday 19:00",
-        "2026-06-13T14:00:00Z | tomorrow    | tomorrow",
-        "2026-06-09T14:00:00Z | last Tuesday | last Tuesday",
-        "2026-06-16T14:00:00Z | on Tuesday  | on Tuesday",
-        "2026-05-04T14:00:00Z | 4 May       | 4 May",
-        "2025-05-04T14:00:00Z | 4 May 2025  | 4 May 2025",
-        "2026-06-12T03:00:00Z | yesterday   | yesterday 23:00",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "2026-06-12T14:00:00Z | today       | today 10:00",
+                "2026-06-11T23:00:00Z | yesterday   | yesterday 19:00",
+                "2026-06-13T14:00:00Z | tomorrow    | tomorrow",
+                "2026-06-09T14:00:00Z | last Tuesday | last Tuesday",
+                "2026-06-16T14:00:00Z | on Tuesday  | on Tuesday",
+                "2026-05-04T14:00:00Z | 4 May       | 4 May",
+                "2025-05-04T14:00:00Z | 4 May 2025  | 4 May 2025",
+                "2026-06-12T03:00:00Z | yesterday   | yesterday 23:00",
+            })
     void days_are_words_near_today_in_the_zone_of_the_yards(Instant instant, String day, String moment) {
         Days days = new Days(
                 Clock.fixed(Instant.parse("2026-06-12T18:00:00Z"), ZoneId.of("UTC")), ZoneId.of("America/New_York"));
@@ -89,7 +93,8 @@ class FiguresTest {
     void a_cell_that_would_run_as_a_formula_is_written_as_text(String evil) {
         String text = new Csv<String>().column("name", cell -> cell).text(List.of(evil));
 
-        assertThat(text.substring(text.indexOf('\n') + 1).replaceFirst("^\"", "")).startsWith("'");
+        assertThat(text.substring(text.indexOf('\n') + 1).replaceFirst("^\"", ""))
+                .startsWith("'");
     }
 
     @ParameterizedTest

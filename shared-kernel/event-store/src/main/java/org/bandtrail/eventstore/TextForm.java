@@ -44,11 +44,7 @@ public final class TextForm {
         @Override
         public T deserialize(JsonParser json, DeserializationContext context) {
             String text = json.getValueAsString();
-            try {
-                return parse.apply(text == null ? "" : text);
-            } catch (IllegalArgumentException unreadable) {
-                return (T) context.handleWeirdStringValue(handledType(), text, "%s", unreadable.getMessage());
-            }
+            return parse.apply(text == null ? "" : text); // Jackson adds the field to what the parser refuses
         }
     }
 }

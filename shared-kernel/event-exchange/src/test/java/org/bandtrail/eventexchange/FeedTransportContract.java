@@ -9,12 +9,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.bandtrail.eventexchange.FeedTransport.Fault;
 import org.junit.jupiter.api.AfterEach;
@@ -56,7 +56,6 @@ abstract class FeedTransportContract {
     @Test
     void each_event_arrives_once_and_in_order() {
         publishNotes(3, 25);
-
         loop.start();
 
         awaitAll(3, 25);
@@ -145,7 +144,6 @@ abstract class FeedTransportContract {
             writer.get();
         }
         int total = committed.values().stream().mapToInt(Integer::intValue).sum();
-
         await(() -> readingSide.heard().size() >= total);
 
         Map<String, List<Integer>> numbers = readingSide.numbersByNote();
@@ -191,9 +189,9 @@ abstract class FeedTransportContract {
     }
 
     private static Map<String, List<Integer>> expected(int notes, int numbers) {
-        Map<String, List<Integer>> expected = new TreeMap<>();
-        IntStream.rangeClosed(1, notes).forEach(note -> expected.put("N-" + note, upTo(numbers)));
-        return expected;
+        return IntStream.rangeClosed(1, notes)
+                .boxed()
+                .collect(Collectors.toMap(note -> "N-" + note, note -> upTo(numbers)));
     }
 
     private static List<Integer> upTo(int count) {

@@ -1,11 +1,14 @@
 package org.bandtrail.local.season;
 
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A crew looking at its bands: what it reads, what it finds, what it replaces. */
 final class Visiting {
     private static final double DISPERSION = 0.8;
     private static final int REPLACE_FROM_PERCENT = 65;
+    private static final int UNREAD_PERMILLE = 26;
 
     /** Pins are put back with the new strip unless they have rusted. */
     private static final int NEW_PINS_PERMILLE = 150;
@@ -30,29 +33,17 @@ final class Visiting {
         String visitId = book.next("V", 5);
         String at = day.after(dice.between(2, 5));
         int unread = dice.between(1, 1000);
-        if (unread <= 26) {
-            String answer = unread == 1 ? "band-missing" : unread <= 12 ? "not-found" : "not-read";
+        if (unread <= UNREAD_PERMILLE) {
             band.gone = unread == 1;
-            book.visits(at)
-                    .add(
-                            visitId,
-                            band.bandId,
-                            crew.crewId(),
-                            other(kit),
-                            answer,
-                            "",
-                            "",
-                            "",
-                            "",
-                            "",
-                            "",
-                            "",
-                            at,
-                            day.sentAt());
-            return;
+            String answer = band.gone ? "band-missing" : unread <= 12 ? "not-found" : "not-read";
+            write(new Sight(visitId, band.bandId, other(kit), answer, "", List.of("", "", "", "", ""), ""), at, day);
+        } else {
+            read(band, visitId, at, day, kit);
         }
-        long days = Math.max(1, ChronoUnit.DAYS.between(band.lastVisit, day.date));
-        int[] counts = catches(band, day, days);
+    }
+
+    private void read(BandUp band, String visitId, String at, WorkDay day, Kit kit) {
+        List<Object> counts = catches(band, day, Math.max(1, ChronoUnit.DAYS.between(band.lastVisit, day.date)));
         band.lastVisit = day.date;
         int saturation = band.saturationPercent(day.date);
         String guard = guard(band, day);
@@ -60,22 +51,7 @@ final class Visiting {
         boolean tape = covered && kit.longest(Kit.TAPE) >= LONGEST_STRIP_MM;
         boolean mesh = band.guardOpen && !day.is(Mistakes.GUARD, Mistakes.GUARD_CREW) && !guard.equals("touching");
         String person = tape || mesh ? kit.holder : other(kit);
-        book.visits(at)
-                .add(
-                        visitId,
-                        band.bandId,
-                        crew.crewId(),
-                        person,
-                        "read",
-                        saturation,
-                        counts[0],
-                        counts[1],
-                        counts[2],
-                        counts[3],
-                        counts[4],
-                        guard,
-                        at,
-                        day.sentAt());
+        write(new Sight(visitId, band.bandId, person, "read", "" + saturation, counts, guard), at, day);
         if (dice.chance(1)) {
             book.visits(at).repeatLast();
         }
@@ -87,6 +63,25 @@ final class Visiting {
         }
     }
 
+    /** What the row of a visit says, cell by cell; counts by stage in the order of the columns. */
+    private record Sight(
+            String visitId,
+            String bandId,
+            String person,
+            String answer,
+            String saturation,
+            List<Object> counts,
+            String guard) {}
+
+    private void write(Sight sight, String at, WorkDay day) {
+        List<Object> cells = new ArrayList<>(List.of(sight.visitId, sight.bandId, crew.crewId(), sight.person));
+        cells.add(sight.answer);
+        cells.add(sight.saturation);
+        cells.addAll(sight.counts);
+        cells.addAll(List.of(sight.guard, at, day.sentAt()));
+        book.visits(at).add(cells.toArray());
+    }
+
     /** A round is shared: who does not carry the kit reads every second band. */
     private String other(Kit kit) {
         return dice.chance(500)
@@ -94,15 +89,15 @@ final class Visiting {
                 : crew.people().get(dice.between(0, crew.people().size() - 1));
     }
 
-    private int[] catches(BandUp band, WorkDay day, long days) {
+    private List<Object> catches(BandUp band, WorkDay day, long days) {
         double open = 1 - 0.8 * band.saturationPercent(day.date) / 100.0;
-        Phenology[] stages = Phenology.values();
-        int[] counts = new int[stages.length];
+        List<Object> counts = new ArrayList<>();
         int sum = 0;
-        for (int i = 0; i < stages.length; i++) {
-            double mean = stages[i].perDay(day.date) * band.tree.liking() * days * open;
-            counts[i] = dice.count(mean, DISPERSION);
-            sum += counts[i];
+        for (Phenology stage : Phenology.values()) {
+            double mean = stage.perDay(day.date) * band.tree.liking() * days * open;
+            int count = dice.count(mean, DISPERSION);
+            counts.add(count);
+            sum += count;
         }
         band.stick(sum);
         return counts;

@@ -1,7 +1,5 @@
 package org.bandtrail.inspections.bags;
 
-import static org.bandtrail.inspections.pieces.Given.given;
-
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -71,14 +69,11 @@ final class BagController {
             description = "Always accepted: an unknown bag and one that had already gone are flagged. Contents told"
                     + " later for a time before the bag left follow it to this load.")
     LoadAnswer dispose(@RequestBody LoadRequest request, ActingPerson acting) {
-        given("loadId", request.loadId());
-        given("carrier", request.carrier());
-        given("happenedAt", request.happenedAt());
-        if (given("bagIds", request.bagIds()).isEmpty() || request.bagIds().size() > MOST_BAGS) {
+        if (request.bagIds().isEmpty() || request.bagIds().size() > MOST_BAGS) {
             throw new IllegalArgumentException("A load of [%d] bags is not understood. Name 1 to %d bags."
                     .formatted(request.bagIds().size(), MOST_BAGS));
         }
-        return work.once(given("commandId", request.commandId()), request, LoadAnswer.class, () -> {
+        return work.once(request.commandId(), request, LoadAnswer.class, () -> {
             Doer doer = new Doer(null, acting.id(), acting.id());
             Occurred occurred = new Occurred(request.happenedAt(), clock.instant());
             List<BagAnswer> bags = new ArrayList<>();

@@ -1,7 +1,5 @@
 package org.bandtrail.inspections.bycatch;
 
-import static org.bandtrail.inspections.pieces.Given.given;
-
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -86,9 +84,7 @@ final class BycatchController {
         BandId band = request.bandId() != null
                 ? request.bandId()
                 : new BandId(list.bandOf(visit).orElseThrow(() -> new NoSuch("bycatch of visit", visit)));
-        given("outcome", request.outcome());
-        given("happenedAt", request.happenedAt());
-        return work.once(given("commandId", request.commandId()), request, OutcomeAnswer.class, () -> {
+        return work.once(request.commandId(), request, OutcomeAnswer.class, () -> {
             bands.tell(new RecordOutcome(
                     band,
                     visit,

@@ -1,7 +1,5 @@
 package org.bandtrail.inspections.duebands;
 
-import static org.bandtrail.inspections.pieces.Given.given;
-
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -84,10 +82,7 @@ final class VisitPolicyController {
             summary = "Adopt a new version from a date",
             description = "Earlier versions stay; a visit keeps the version it was judged by.")
     VisitPolicy adopt(@RequestBody Adopt request, ActingPerson acting) {
-        given("validFrom", request.validFrom());
-        given("source", request.source());
-        given("reason", request.reason());
-        return work.once(given("commandId", request.commandId()), request, VisitPolicy.class, () -> {
+        return work.once(request.commandId(), request, VisitPolicy.class, () -> {
             VisitPolicy policy = request.policy(policies.nextVersion());
             policies.add(policy, acting.id(), clock.instant());
             return policy;

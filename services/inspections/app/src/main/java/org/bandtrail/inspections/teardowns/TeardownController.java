@@ -1,7 +1,5 @@
 package org.bandtrail.inspections.teardowns;
 
-import static org.bandtrail.inspections.pieces.Given.given;
-
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
@@ -64,11 +62,11 @@ final class TeardownController {
             Instant happenedAt) {
         RecordTeardown command(PersonId by, Instant recorded, VisitPolicies.Judge judge) {
             return new RecordTeardown(
-                    given("bandId", bandId),
-                    FactName.checked("Teardown", given("teardownId", teardownId)),
+                    bandId,
+                    FactName.checked("Teardown", teardownId),
                     new Teardown(onward(mesh), onward(fasteners), bagId),
-                    judge.at(given("happenedAt", happenedAt)),
-                    new Doer(crewId, given("personId", personId), by),
+                    judge.at(happenedAt),
+                    new Doer(crewId, personId, by),
                     new Occurred(happenedAt, recorded));
         }
 
@@ -87,7 +85,7 @@ final class TeardownController {
                     "Always accepted. What hung on the tree goes to the bag, mesh and fasteners on request back to"
                             + " the person; for a band not known yet the moves follow when its fitting is heard.")
     TeardownAnswer takeDown(@RequestBody TeardownRequest request, ActingPerson acting) {
-        return work.once(given("commandId", request.commandId()), request, TeardownAnswer.class, () -> {
+        return work.once(request.commandId(), request, TeardownAnswer.class, () -> {
             List<BandEvent> events = bands.tell(request.command(acting.id(), clock.instant(), policies.judge()));
             List<String> flags = events.stream()
                     .filter(BandEvent.TakenDown.class::isInstance)

@@ -1,7 +1,5 @@
 package org.bandtrail.inspections.visits;
 
-import static org.bandtrail.inspections.pieces.Given.given;
-
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,20 +46,14 @@ public record ReplaceRequest(
         List<Portion> putUp = new ArrayList<>();
         Onward oldMesh = Onward.BAG;
         if (tape != null) {
-            putUp.add(Portion.tape(
-                    new ReelId(given("replace.tape.reelId", tape.reelId())),
-                    Length.parse(given("replace.tape.length", tape.length()))));
+            putUp.add(Portion.tape(new ReelId(tape.reelId()), Length.parse(tape.length())));
         }
         if (mesh != null) {
-            putUp.add(Portion.mesh(
-                    new ReelId(given("replace.mesh.reelId", mesh.reelId())),
-                    Length.parse(given("replace.mesh.length", mesh.length()))));
+            putUp.add(Portion.mesh(new ReelId(mesh.reelId()), Length.parse(mesh.length())));
             oldMesh = mesh.oldMesh() == null ? Onward.BAG : Onward.of(mesh.oldMesh());
         }
         if (fasteners != null) {
-            putUp.add(Portion.fasteners(
-                    new BatchId(given("replace.fasteners.batchId", fasteners.batchId())),
-                    Pieces.of(fasteners.pieces())));
+            putUp.add(Portion.fasteners(new BatchId(fasteners.batchId()), Pieces.of(fasteners.pieces())));
         }
         return new Replacement(putUp, oldMesh, bagId == null ? null : new BagId(bagId));
     }

@@ -1,8 +1,8 @@
 package org.bandtrail.inspections.visits;
 
-import static org.bandtrail.inspections.pieces.Given.given;
-
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.ArraySchema;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import org.bandtrail.eventexchange.entry.ActingPerson;
@@ -10,6 +10,7 @@ import org.bandtrail.inspections.visits.VisitRecords.Recorded;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.JsonNode;
 
 /** Visits over HTTP. A visit is a fact: whatever it contradicts, it is kept and answered with flags. */
 @RestController
@@ -26,7 +27,9 @@ final class VisitController {
     record VisitAnswer(String visitId, List<String> flags) {}
 
     /** Many visits of one device. */
-    record Sync(List<VisitRequest> records) {}
+    record Sync(
+            @ArraySchema(schema = @Schema(implementation = VisitRequest.class))
+            List<JsonNode> records) {}
 
     /** One result per record, in the order of the records. */
     record SyncAnswer(List<Recorded> results) {}
@@ -49,7 +52,7 @@ final class VisitController {
                     + " sent again as it is. A record that cannot be accepted is answered with its problem; the others"
                     + " are kept. At most 2,000 records.")
     SyncAnswer sync(@RequestBody Sync sync, ActingPerson acting) {
-        if (given("records", sync.records()).size() > MOST_RECORDS) {
+        if (sync.records().size() > MOST_RECORDS) {
             throw new IllegalArgumentException("A sync of [%d] records is too long. Send at most %d at a time."
                     .formatted(sync.records().size(), MOST_RECORDS));
         }

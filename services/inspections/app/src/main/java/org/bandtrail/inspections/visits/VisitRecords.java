@@ -15,6 +15,9 @@ import org.bandtrail.inspections.duebands.VisitPolicies;
 import org.bandtrail.kernel.PersonId;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** Puts visits on record, each once under its command id. */
 @Component
@@ -23,18 +26,20 @@ final class VisitRecords {
     private final Bands bands;
     private final VisitPolicies policies;
     private final Clock clock;
+    private final ObjectMapper json;
 
-    VisitRecords(Work work, Bands bands, VisitPolicies policies, Clock clock) {
+    VisitRecords(Work work, Bands bands, VisitPolicies policies, Clock clock, ObjectMapper json) {
         this.work = work;
         this.bands = bands;
         this.policies = policies;
         this.clock = clock;
+        this.json = json;
     }
 
     /**
      * What became of one record.
      *
-     * @param commandId the record's command, null if the record names none
+     * @param commandId the record's command, null if the record cannot be read
      * @param visitId the visit, null if the record names none
      * @param accepted false if it could not be read or its identity is taken; then nothing of it was kept
      * @param flags what to know about an accepted visit
@@ -54,14 +59,13 @@ final class VisitRecords {
      * @throws IllegalArgumentException if a value cannot be read
      */
     Recorded one(VisitRequest request, PersonId by) {
-        request.complete();
         VisitPolicies.Judge judge = policies.judge();
         Instant now = clock.instant();
         return work.once(request.commandId(), request, Recorded.class, () -> record(request, by, now, judge));
     }
 
-    /** Records many in one transaction; what cannot be accepted is answered and the others are kept. */
-    List<Recorded> many(List<VisitRequest> requests, PersonId by) {
+    /** Records many in one transaction; what cannot be read or accepted is answered and the others are kept. */
+    List<Recorded> many(List<JsonNode> requests, PersonId by) {
         VisitPolicies.Judge judge = policies.judge();
         Instant now = clock.instant();
         return work.inOneTransaction(() -> requests.stream()
@@ -69,9 +73,16 @@ final class VisitRecords {
                 .toList());
     }
 
-    private Recorded oneOfMany(VisitRequest request, PersonId by, Instant now, VisitPolicies.Judge judge) {
+    private Recorded oneOfMany(JsonNode told, PersonId by, Instant now, VisitPolicies.Judge judge) {
+        VisitRequest request;
         try {
-            request.complete();
+            request = json.treeToValue(told, VisitRequest.class);
+        } catch (JacksonException unreadable) {
+            String visit = told.path("visitId").asStringOpt().orElse(null);
+            String why = "This record cannot be read: " + unreadable.getOriginalMessage();
+            return new Recorded(null, visit, false, List.of(), why);
+        }
+        try {
             return work.once(request.commandId(), request, Recorded.class, () -> {
                 // The answer no is kept under the command id like every answer: the same request gets it again.
                 try {
@@ -80,8 +91,8 @@ final class VisitRecords {
                     return notAccepted(request, no);
                 }
             });
-        } catch (CommandReused | IllegalArgumentException no) {
-            return notAccepted(request, no);
+        } catch (CommandReused reused) {
+            return notAccepted(request, reused);
         }
     }
 

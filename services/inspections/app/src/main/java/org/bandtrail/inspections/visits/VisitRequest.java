@@ -1,7 +1,5 @@
 package org.bandtrail.inspections.visits;
 
-import static org.bandtrail.inspections.pieces.Given.given;
-
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Instant;
 import java.util.Map;
@@ -89,20 +87,6 @@ public record VisitRequest(
     }
 
     /**
-     * Asks for everything a visit must say.
-     *
-     * @throws IllegalArgumentException naming the first field that is missing
-     */
-    void complete() {
-        given("commandId", commandId);
-        given("visitId", visitId);
-        given("bandId", bandId);
-        given("personId", personId);
-        given("answer", answer);
-        given("happenedAt", happenedAt);
-    }
-
-    /**
      * The command for the band.
      *
      * @throws IllegalArgumentException naming the value that cannot be read
@@ -110,7 +94,7 @@ public record VisitRequest(
     RecordVisit command(PersonId by, Instant recorded, Judging judging) {
         Map<LifeStage, Long> byStage = new TreeMap<>();
         if (catches != null) {
-            catches.forEach((stage, count) -> byStage.put(LifeStage.of(stage), given("catches." + stage, count)));
+            catches.forEach((stage, count) -> byStage.put(LifeStage.of(stage), counted(stage, count)));
         }
         Look look = new Look(
                 Answer.of(answer),
@@ -126,5 +110,12 @@ public record VisitRequest(
                 judging,
                 new Doer(crewId == null ? null : new CrewId(crewId), new PersonId(personId), by),
                 new Occurred(happenedAt, recorded));
+    }
+
+    private static long counted(String stage, @Nullable Long count) {
+        if (count == null) {
+            throw new IllegalArgumentException("Catch of %s has no number. Leave it out or write 0.".formatted(stage));
+        }
+        return count;
     }
 }

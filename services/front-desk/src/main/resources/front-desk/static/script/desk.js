@@ -9,6 +9,17 @@ document.addEventListener('input', (event) => {
   }
 });
 
+// A hand scanner ends with Enter: it ticks the row when only one is left, and never sends the form.
+document.addEventListener('keydown', (event) => {
+  if (event.key !== 'Enter' || !event.target.matches('[data-tick]')) return;
+  event.preventDefault();
+  const left = [...document.querySelectorAll('[data-rows] > *')].filter((row) => !row.hidden);
+  if (left.length !== 1) return;
+  left[0].querySelector('input[type=checkbox]').checked = true;
+  event.target.value = '';
+  event.target.dispatchEvent(new Event('input', { bubbles: true }));
+});
+
 // A form is sent once: its button says so. The command id in the form is what makes it safe.
 document.addEventListener('submit', (event) => {
   if (event.target.method !== 'post') return;

@@ -50,7 +50,7 @@ class EveryPageTest {
                 "/batches/F-001             | 1,000 pieces              | 520",
                 "/handouts                  | One kit is still out.     | should be ordered",
                 "/handouts/new?depot=RIVER  | R-0002                    | Push pins, pieces",
-                "/returns/new?person=P-CREW | Measure first.            | Counted pieces",
+                "/returns/new?person=P-CREW | Measure first.            | counted pieces",
                 "/waste                     | One bag waits             | BAG-1 with load L-1",
                 "/trees                     | 1,260 mm                  | 1303",
                 "/trees/T-1301              | one band                  | B-0001",

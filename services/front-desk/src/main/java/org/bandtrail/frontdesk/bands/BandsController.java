@@ -12,6 +12,7 @@ import org.bandtrail.frontdesk.neighbours.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.Visits;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.wording.Csv;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -101,6 +102,7 @@ class BandsController {
         page.addAttribute("looks", looks.map(Visits.WholeBand::band).orElse(null));
         page.addAttribute("visits", looks.map(Visits.WholeBand::visits).orElse(List.of()));
         page.addAttribute("flagWords", Answers.FLAGS);
+        page.addAttribute("animal", looks.map(BandsController::visitWithAnimal).orElse(null));
         page.addAttribute("stages", Answers.STAGES);
         page.addAttribute("answers", Answers.WORDS);
         return "band";
@@ -116,5 +118,14 @@ class BandsController {
             }
             return Optional.empty();
         }
+    }
+
+    /** The latest visit that found an animal; null if none did. Visits come newest first. */
+    private static @Nullable String visitWithAnimal(Visits.WholeBand band) {
+        return band.visits().stream()
+                .filter(visit -> visit.bycatch() != null && visit.bycatch().seen())
+                .map(Visits.Visit::visitId)
+                .findFirst()
+                .orElse(null);
     }
 }

@@ -62,6 +62,25 @@ class VisitingController {
         return alive ? "redirect:/stuck-animal" : "redirect:/round";
     }
 
+    @PostMapping("/bands/{bandId}/animal")
+    String outcome(
+            @PathVariable String bandId,
+            @RequestParam MultiValueMap<String, String> sent,
+            RedirectAttributes next,
+            @ModelAttribute("desk") Desk desk) {
+        Form form = new Form(sent);
+        inspections.tell().send(
+                "/bycatch/" + form.identity("visitId") + "/outcome",
+                form.body()
+                        .text("outcome", "handedTo")
+                        .put("bandId", bandId)
+                        .happened(desk.days())
+                        .done());
+        Soon.until(() -> !inspections.band(bandId).band().bycatchOpen());
+        next.addFlashAttribute("done", "Written down: " + form.text("outcome") + ".");
+        return "redirect:/bands/" + bandId;
+    }
+
     @GetMapping("/bands/{bandId}/take-down")
     String takeDown(@PathVariable String bandId, Model page) {
         return shown("take-down", page, bandId, Entered.fresh(Map.of()));

@@ -40,7 +40,8 @@ final class JourneyPlace implements AutoCloseable {
         post(
                 stock,
                 "/items",
-                "\"materialCode\":\"%s\",\"kind\":\"%s\",\"name\":\"%s\",%s,\"unitCost\":{\"minor\":4000,\"currency\":\"USD\"}"
+                "\"materialCode\":\"%s\",\"kind\":\"%s\",\"name\":\"%s\",%s,"
+                        .concat("\"unitCost\":{\"minor\":4000,\"currency\":\"USD\"}")
                         .formatted(code, kind, name, measures));
     }
 

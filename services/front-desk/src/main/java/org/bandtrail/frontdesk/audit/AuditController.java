@@ -2,8 +2,8 @@ package org.bandtrail.frontdesk.audit;
 
 import java.util.Map;
 import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.Books;
 import org.bandtrail.frontdesk.neighbours.Soon;
-import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
@@ -33,15 +33,15 @@ class AuditController {
 
     @GetMapping("/audit.csv")
     ResponseEntity<byte[]> file() {
-        return new Csv<Stock.Finding>()
-                .column("what", Stock.Finding::what)
-                .column("material", Stock.Finding::material)
-                .column("reel_or_batch", Stock.Finding::id)
-                .column("place", Stock.Finding::place)
-                .column("person_id", Stock.Finding::personId)
-                .column("quantity", Stock.Finding::quantity)
-                .column("unit", Stock.Finding::unit)
-                .column("since", Stock.Finding::since)
+        return new Csv<Books.Finding>()
+                .column("what", Books.Finding::what)
+                .column("material", Books.Finding::material)
+                .column("reel_or_batch", Books.Finding::id)
+                .column("place", Books.Finding::place)
+                .column("person_id", Books.Finding::personId)
+                .column("quantity", Books.Finding::quantity)
+                .column("unit", Books.Finding::unit)
+                .column("since", Books.Finding::since)
                 .file("audit-findings", stock.audit().findings());
     }
 
@@ -67,7 +67,7 @@ class AuditController {
     }
 
     private String shown(Model page, Entered entered) {
-        Stock.Audit audit = stock.audit();
+        Books.Audit audit = stock.audit();
         page.addAttribute("audit", audit);
         page.addAttribute(
                 "whole", audit.laws().stream().filter(AuditController::first).toList());
@@ -78,7 +78,7 @@ class AuditController {
     }
 
     /** Laws shown first: those over everything, and any that does not hold. The others open on demand. */
-    private static boolean first(Stock.Law law) {
+    private static boolean first(Books.Law law) {
         return law.difference() != 0 || !law.name().contains(":") || law.name().endsWith(": everything");
     }
 }

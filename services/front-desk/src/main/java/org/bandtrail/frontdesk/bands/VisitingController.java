@@ -69,13 +69,15 @@ class VisitingController {
             RedirectAttributes next,
             @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
-        inspections.tell().send(
-                "/bycatch/" + form.identity("visitId") + "/outcome",
-                form.body()
-                        .text("outcome", "handedTo")
-                        .put("bandId", bandId)
-                        .happened(desk.days())
-                        .done());
+        inspections
+                .tell()
+                .send(
+                        "/bycatch/" + form.identity("visitId") + "/outcome",
+                        form.body()
+                                .text("outcome", "handedTo")
+                                .put("bandId", bandId)
+                                .happened(desk.days())
+                                .done());
         Soon.until(() -> !inspections.band(bandId).band().bycatchOpen());
         next.addFlashAttribute("done", "Written down: " + form.text("outcome") + ".");
         return "redirect:/bands/" + bandId;

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.Books;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.Stock;
@@ -45,7 +46,7 @@ class HandoutsController {
         page.addAttribute(
                 "toOrder",
                 stock.reorderPoints().stream()
-                        .filter(Stock.ReorderPoint::reorderNow)
+                        .filter(Books.ReorderPoint::reorderNow)
                         .toList());
         page.addAttribute("findings", stock.audit().findings().size());
         return "handouts";

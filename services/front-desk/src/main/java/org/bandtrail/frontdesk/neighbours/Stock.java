@@ -1,7 +1,6 @@
 package org.bandtrail.frontdesk.neighbours;
 
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.List;
 import org.bandtrail.kernel.Money;
 import org.jspecify.annotations.Nullable;
@@ -152,81 +151,4 @@ public final class Stock {
 
     /** What hangs on the trees of one site. */
     public record AtSite(String siteId, long trees, long tapeMm, long meshMm, long pieces) {}
-
-    /**
-     * The audit.
-     *
-     * @param zero whether every law holds on the stored data
-     * @param findings where books and field disagree: open questions to people, not errors of the books
-     */
-    public record Audit(@Nullable Instant readAt, boolean zero, List<Law> laws, List<Finding> findings) {}
-
-    /** One law with both its sides. */
-    public record Law(String name, @Nullable String statement, long left, long right, long difference, String unit) {}
-
-    /** Something that does not add up. */
-    public record Finding(
-            String what,
-            String material,
-            String id,
-            @Nullable String place,
-            @Nullable String personId,
-            long quantity,
-            String unit,
-            @Nullable Instant since,
-            @Nullable String sentence) {}
-
-    /** What was spent, and the identity that proves no cent leaked. */
-    public record Spend(
-            List<SpendLine> rows,
-            @Nullable String next,
-            @Nullable SpendLine total,
-            @Nullable Identity identity,
-            @Nullable List<NotReceived> notReceived) {}
-
-    /** Used at a site before its receipt is in the books: it has no price yet. mm of a reel, pieces of a batch. */
-    public record NotReceived(
-            String holding, String id, @Nullable String siteId, long quantity) {}
-
-    /** One site, tree or item. */
-    public record SpendLine(
-            @Nullable String siteId,
-            @Nullable String treeId,
-            @Nullable String materialCode,
-            String currency,
-            long tapeMinor,
-            long meshMinor,
-            long fastenerMinor,
-            long totalMinor,
-            @Nullable Long tapeMm,
-            @Nullable Long meshMm,
-            @Nullable Long pieces) {}
-
-    /** Received = still in stock + charged to sites + written off. */
-    public record Identity(
-            @Nullable Money received,
-            @Nullable Money inStock,
-            @Nullable Money charged,
-            @Nullable Money writtenOff) {}
-
-    /** When to order an item at a depot, with every input. */
-    public record ReorderPoint(
-            String materialCode,
-            String depotId,
-            long onHand,
-            String unit,
-            @Nullable Double meanPerDay,
-            @Nullable Double sdPerDay,
-            @Nullable Long daysObserved,
-            @Nullable Double leadTimeDays,
-            @Nullable Double leadTimeSdDays,
-            @Nullable Long serviceLevelPermille,
-            @Nullable Double z,
-            @Nullable Double safetyStock,
-            @Nullable Double reorderPoint,
-            boolean reorderNow,
-            @Nullable LocalDate runsOutOn,
-            @Nullable String formula,
-            @Nullable String source,
-            @Nullable String note) {}
 }

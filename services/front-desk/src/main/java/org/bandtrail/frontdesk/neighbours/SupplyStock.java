@@ -15,7 +15,7 @@ public final class SupplyStock {
     private static final ParameterizedTypeReference<Rows<Stock.Crew>> CREWS = new ParameterizedTypeReference<>() {};
     private static final ParameterizedTypeReference<Rows<Stock.Handout>> HANDOUTS =
             new ParameterizedTypeReference<>() {};
-    private static final ParameterizedTypeReference<Rows<Stock.ReorderPoint>> REORDER =
+    private static final ParameterizedTypeReference<Rows<Books.ReorderPoint>> REORDER =
             new ParameterizedTypeReference<>() {};
     private static final ParameterizedTypeReference<Rows<Stock.AtPlace>> PLACES = new ParameterizedTypeReference<>() {};
     private static final ParameterizedTypeReference<Rows<Stock.AtSite>> SITES = new ParameterizedTypeReference<>() {};
@@ -37,8 +37,8 @@ public final class SupplyStock {
     }
 
     /** The laws and what does not add up. */
-    public Stock.Audit audit() {
-        return neighbour.get("/audit", Map.of(), Stock.Audit.class);
+    public Books.Audit audit() {
+        return neighbour.get("/audit", Map.of(), Books.Audit.class);
     }
 
     /** Reels by material, place (kind:id) or text. */
@@ -107,12 +107,12 @@ public final class SupplyStock {
     }
 
     /** Spend by site, tree or item. */
-    public Stock.Spend spend(String by) {
-        return neighbour.get("/spend", Map.of("by", by), Stock.Spend.class);
+    public Books.Spend spend(String by) {
+        return neighbour.get("/spend", Map.of("by", by), Books.Spend.class);
     }
 
     /** Reorder points of all items and depots. */
-    public List<Stock.ReorderPoint> reorderPoints() {
+    public List<Books.ReorderPoint> reorderPoints() {
         return neighbour.everything(after -> neighbour.get("/reorder-points", withAfter(Map.of(), after), REORDER));
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.bandtrail.frontdesk.neighbours.Books;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -35,21 +36,21 @@ class ReorderController {
 
     @GetMapping("/reorder.csv")
     ResponseEntity<byte[]> file() {
-        return new Csv<Stock.ReorderPoint>()
-                .column("material_code", Stock.ReorderPoint::materialCode)
-                .column("depot_id", Stock.ReorderPoint::depotId)
-                .column("unit", Stock.ReorderPoint::unit)
-                .column("on_hand", Stock.ReorderPoint::onHand)
-                .column("mean_per_day", Stock.ReorderPoint::meanPerDay)
-                .column("sd_per_day", Stock.ReorderPoint::sdPerDay)
-                .column("days_observed", Stock.ReorderPoint::daysObserved)
-                .column("lead_time_days", Stock.ReorderPoint::leadTimeDays)
-                .column("lead_time_sd_days", Stock.ReorderPoint::leadTimeSdDays)
-                .column("service_level_permille", Stock.ReorderPoint::serviceLevelPermille)
-                .column("safety_stock", Stock.ReorderPoint::safetyStock)
-                .column("reorder_point", Stock.ReorderPoint::reorderPoint)
-                .column("reorder_now", Stock.ReorderPoint::reorderNow)
-                .column("runs_out_on", Stock.ReorderPoint::runsOutOn)
+        return new Csv<Books.ReorderPoint>()
+                .column("material_code", Books.ReorderPoint::materialCode)
+                .column("depot_id", Books.ReorderPoint::depotId)
+                .column("unit", Books.ReorderPoint::unit)
+                .column("on_hand", Books.ReorderPoint::onHand)
+                .column("mean_per_day", Books.ReorderPoint::meanPerDay)
+                .column("sd_per_day", Books.ReorderPoint::sdPerDay)
+                .column("days_observed", Books.ReorderPoint::daysObserved)
+                .column("lead_time_days", Books.ReorderPoint::leadTimeDays)
+                .column("lead_time_sd_days", Books.ReorderPoint::leadTimeSdDays)
+                .column("service_level_permille", Books.ReorderPoint::serviceLevelPermille)
+                .column("safety_stock", Books.ReorderPoint::safetyStock)
+                .column("reorder_point", Books.ReorderPoint::reorderPoint)
+                .column("reorder_now", Books.ReorderPoint::reorderNow)
+                .column("runs_out_on", Books.ReorderPoint::runsOutOn)
                 .file("reorder-points", stock.reorderPoints());
     }
 
@@ -77,13 +78,13 @@ class ReorderController {
     }
 
     private String shown(Model page, Entered entered) {
-        List<Stock.ReorderPoint> points = stock.reorderPoints();
+        List<Books.ReorderPoint> points = stock.reorderPoints();
         page.addAttribute("points", points);
         page.addAttribute(
                 "depots", stock.depots().stream().collect(Collectors.toMap(Stock.Depot::depotId, Stock.Depot::name)));
         page.addAttribute("items", stock.items());
         page.addAttribute(
-                "now", points.stream().filter(Stock.ReorderPoint::reorderNow).toList());
+                "now", points.stream().filter(Books.ReorderPoint::reorderNow).toList());
         page.addAttribute("entered", entered);
         return "reorder";
     }

@@ -3,10 +3,10 @@ package org.bandtrail.frontdesk.spend;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.bandtrail.frontdesk.neighbours.Books;
 import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.NeighbourSilent;
 import org.bandtrail.frontdesk.neighbours.SiteInstalls;
-import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.wording.Csv;
 import org.slf4j.Logger;
@@ -30,12 +30,12 @@ class SpendController {
 
     @GetMapping("/spend")
     String spend(Model page) {
-        Stock.Spend spend = stock.spend("site");
+        Books.Spend spend = stock.spend("site");
         page.addAttribute("spend", spend);
         page.addAttribute(
                 "rows",
                 spend.rows().stream()
-                        .sorted(Comparator.comparingLong(Stock.SpendLine::totalMinor)
+                        .sorted(Comparator.comparingLong(Books.SpendLine::totalMinor)
                                 .reversed())
                         .toList());
         page.addAttribute(
@@ -43,7 +43,7 @@ class SpendController {
                 Math.max(
                         1,
                         spend.rows().stream()
-                                .mapToLong(Stock.SpendLine::totalMinor)
+                                .mapToLong(Books.SpendLine::totalMinor)
                                 .max()
                                 .orElse(1)));
         try {
@@ -59,16 +59,16 @@ class SpendController {
 
     @GetMapping("/spend.csv")
     ResponseEntity<byte[]> file() {
-        return new Csv<Stock.SpendLine>()
-                .column("site_id", Stock.SpendLine::siteId)
-                .column("currency", Stock.SpendLine::currency)
-                .column("tape_minor", Stock.SpendLine::tapeMinor)
-                .column("mesh_minor", Stock.SpendLine::meshMinor)
-                .column("fastener_minor", Stock.SpendLine::fastenerMinor)
-                .column("total_minor", Stock.SpendLine::totalMinor)
-                .column("tape_mm", Stock.SpendLine::tapeMm)
-                .column("mesh_mm", Stock.SpendLine::meshMm)
-                .column("pieces", Stock.SpendLine::pieces)
+        return new Csv<Books.SpendLine>()
+                .column("site_id", Books.SpendLine::siteId)
+                .column("currency", Books.SpendLine::currency)
+                .column("tape_minor", Books.SpendLine::tapeMinor)
+                .column("mesh_minor", Books.SpendLine::meshMinor)
+                .column("fastener_minor", Books.SpendLine::fastenerMinor)
+                .column("total_minor", Books.SpendLine::totalMinor)
+                .column("tape_mm", Books.SpendLine::tapeMm)
+                .column("mesh_mm", Books.SpendLine::meshMm)
+                .column("pieces", Books.SpendLine::pieces)
                 .file("spend-per-site", stock.spend("site").rows());
     }
 

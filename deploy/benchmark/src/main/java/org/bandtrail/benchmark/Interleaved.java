@@ -48,7 +48,9 @@ record Interleaved(int turns) {
     record Result(String what, double[] raw, double[] ours) {
 
         double[] ratios() {
-            return IntStream.range(0, raw.length).mapToDouble(i -> ours[i] / raw[i]).toArray();
+            return IntStream.range(0, raw.length)
+                    .mapToDouble(i -> ours[i] / raw[i])
+                    .toArray();
         }
 
         /** One line of the table in DEVELOPERS.md. */

@@ -41,7 +41,8 @@ public final class Measure {
                     .row());
         } finally {
             try (Stream<Path> files = Files.walk(folder)) {
-                files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+                files.sorted(Comparator.reverseOrder())
+                        .forEach(file -> file.toFile().delete());
             }
         }
     }

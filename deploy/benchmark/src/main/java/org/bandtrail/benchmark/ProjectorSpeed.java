@@ -65,8 +65,11 @@ final class ProjectorSpeed {
                         while (rows.next()) {
                             last = rows.getLong(1);
                             read++;
-                            for (JsonNode move : json.readTree(rows.getBytes(3)).path("entry").path("moves")) {
-                                sums.merge(rows.getString(2), move.path("quantity").asLong(), Long::sum);
+                            for (JsonNode move : json.readTree(rows.getBytes(3))
+                                    .path("entry")
+                                    .path("moves")) {
+                                sums.merge(
+                                        rows.getString(2), move.path("quantity").asLong(), Long::sum);
                             }
                         }
                     }

@@ -19,7 +19,11 @@ import org.springframework.test.context.ContextConfiguration;
 @SpringBootTest(
         classes = SupplyStockApplication.class,
         webEnvironment = WebEnvironment.RANDOM_PORT,
-        properties = {"spring.config.name=supply-stock", "bandtrail.service-key=only-for-tests-0123", "bandtrail.read-feeds=false"})
+        properties = {
+            "spring.config.name=supply-stock",
+            "bandtrail.service-key=only-for-tests-0123",
+            "bandtrail.read-feeds=false"
+        })
 @ContextConfiguration(initializers = OnPostgres.FreshDatabase.class)
 public @interface OnPostgres {
 

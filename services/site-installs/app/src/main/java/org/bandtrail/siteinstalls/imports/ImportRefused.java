@@ -104,8 +104,7 @@ public abstract sealed class ImportRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         RegisterBusy() {
-            super(
-                    "The registers still take in what was stored before. Nothing was stored; try again in a minute.");
+            super("The registers still take in what was stored before. Nothing was stored; try again in a minute.");
         }
 
         @Override

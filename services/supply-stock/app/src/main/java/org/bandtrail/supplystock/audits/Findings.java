@@ -76,8 +76,7 @@ class Findings {
                 quantity > 0
                         ? "The books expected %s more of %s back from %s.".formatted(amount, thing, place.id())
                         : "%s more of %s came back from %s than the books knew.".formatted(amount, thing, place.id());
-            case CREW ->
-                "%s used %s more of %s than the books had handed out.".formatted(place.id(), amount, thing);
+            case CREW -> "%s used %s more of %s than the books had handed out.".formatted(place.id(), amount, thing);
             case TREE ->
                 "%s more of %s came off tree %s than the books had on it.".formatted(amount, thing, place.id());
             case BAG -> "%s more of %s left bag %s than the books had in it.".formatted(amount, thing, place.id());

@@ -38,22 +38,21 @@ class Laws {
         jdbc.sql("""
                         SELECT %2$s, split_part(h.source, ':', 1), split_part(h.target, ':', 1), sum(h.quantity)
                         FROM %1$s_history h JOIN %1$s_balance b ON b.id = h.id
-                        WHERE h.source IS NOT NULL GROUP BY 1, 2, 3""".formatted(prefix, kind))
-                .query(row -> {
-                    String material = row.getString(1);
-                    long quantity = row.getLong(4);
-                    for (Station station : Station.values()) {
-                        if (station.place().equals(row.getString(2))) {
-                            sums(wentOut, material).merge(station, quantity, Long::sum);
-                        }
-                        if (station.place().equals(row.getString(3))) {
-                            sums(cameIn, material).merge(station, quantity, Long::sum);
-                        }
-                    }
-                    if (row.getString(2).equals("supplier")) {
-                        received.merge(material, quantity, Long::sum);
-                    }
-                });
+                        WHERE h.source IS NOT NULL GROUP BY 1, 2, 3""".formatted(prefix, kind)).query(row -> {
+            String material = row.getString(1);
+            long quantity = row.getLong(4);
+            for (Station station : Station.values()) {
+                if (station.place().equals(row.getString(2))) {
+                    sums(wentOut, material).merge(station, quantity, Long::sum);
+                }
+                if (station.place().equals(row.getString(3))) {
+                    sums(cameIn, material).merge(station, quantity, Long::sum);
+                }
+            }
+            if (row.getString(2).equals("supplier")) {
+                received.merge(material, quantity, Long::sum);
+            }
+        });
         List<Law> laws = new ArrayList<>();
         balances(prefix, kind).forEach((material, there) -> {
             String name = NAMES.getOrDefault(material, material);
@@ -82,14 +81,13 @@ class Laws {
         jdbc.sql("""
                         SELECT %2$s, sum(in_depot), sum(with_crew), sum(on_tree), sum(in_bag), sum(disposed), sum(missing),
                                sum(written_off)
-                        FROM %1$s_balance b GROUP BY 1""".formatted(prefix, kind))
-                .query(row -> {
-                    Map<Station, Long> there = new EnumMap<>(Station.class);
-                    for (Station station : Station.values()) {
-                        there.put(station, row.getLong(station.ordinal() + 2));
-                    }
-                    balances.put(row.getString(1), there);
-                });
+                        FROM %1$s_balance b GROUP BY 1""".formatted(prefix, kind)).query(row -> {
+            Map<Station, Long> there = new EnumMap<>(Station.class);
+            for (Station station : Station.values()) {
+                there.put(station, row.getLong(station.ordinal() + 2));
+            }
+            balances.put(row.getString(1), there);
+        });
         return balances;
     }
 

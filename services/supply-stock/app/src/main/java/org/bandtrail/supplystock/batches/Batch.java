@@ -1,16 +1,10 @@
 package org.bandtrail.supplystock.batches;
 
 import java.util.List;
-import org.bandtrail.kernel.Pieces;
+import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
-import org.bandtrail.kernel.BatchId;
-import org.bandtrail.supplystock.holdings.Charge;
-import org.bandtrail.supplystock.holdings.Entry;
-import org.bandtrail.supplystock.holdings.FieldWork;
-import org.bandtrail.supplystock.holdings.Holding;
-import org.bandtrail.supplystock.holdings.Move;
-import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.batches.BatchEvent.HandedOut;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesCorrected;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesDisposed;
@@ -22,6 +16,12 @@ import org.bandtrail.supplystock.batches.BatchEvent.PiecesTakenDown;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesWrittenOff;
 import org.bandtrail.supplystock.batches.BatchEvent.Received;
 import org.bandtrail.supplystock.batches.BatchEvent.Returned;
+import org.bandtrail.supplystock.holdings.Charge;
+import org.bandtrail.supplystock.holdings.Entry;
+import org.bandtrail.supplystock.holdings.FieldWork;
+import org.bandtrail.supplystock.holdings.Holding;
+import org.bandtrail.supplystock.holdings.Move;
+import org.bandtrail.supplystock.holdings.Place;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,7 +32,8 @@ import org.jspecify.annotations.Nullable;
  * @param kind always fasteners, null until received
  * @param holding quantities in pieces, cost, whereabouts
  */
-public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind, Holding holding) {
+public record Batch(
+        @Nullable MaterialCode material, @Nullable MaterialKind kind, Holding holding) {
     /** A batch the books have never heard of. */
     public static final Batch UNKNOWN = new Batch(null, null, Holding.NOTHING);
 
@@ -62,7 +63,8 @@ public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind
         if (receive.kind().onReels()) {
             throw new BatchRefused.NotCounted(receive.batchId(), receive.kind());
         }
-        Move receipt = new Move(Place.SUPPLIER, Place.depot(receive.depot()), receive.pieces().count());
+        Move receipt = new Move(
+                Place.SUPPLIER, Place.depot(receive.depot()), receive.pieces().count());
         return List.of(new Received(
                 receive.batchId(),
                 receive.material(),
@@ -83,7 +85,8 @@ public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind
             throw new BatchRefused.ReceiptMissing(handOut.batchId());
         }
         if (there < wanted || material == null) {
-            throw new BatchRefused.TooFewInDepot(handOut.batchId(), handOut.depot(), handOut.pieces(), Pieces.of(there));
+            throw new BatchRefused.TooFewInDepot(
+                    handOut.batchId(), handOut.depot(), handOut.pieces(), Pieces.of(there));
         }
         Move move = new Move(depot, Place.crew(handOut.person()), wanted);
         return List.of(new HandedOut(
@@ -110,13 +113,16 @@ public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind
     }
 
     private List<BatchEvent> returned(BatchCommand.Return back) {
-        List<Move> moves =
-                holding.backToDepot(back.person(), Place.depot(back.depot()), back.counted().count());
+        List<Move> moves = holding.backToDepot(
+                back.person(), Place.depot(back.depot()), back.counted().count());
         if (moves.isEmpty()) {
             return List.of();
         }
         return List.of(new Returned(
-                back.batchId(), back.person(), back.counted(), new Entry(moves, List.of(), back.by(), back.occurred())));
+                back.batchId(),
+                back.person(),
+                back.counted(),
+                new Entry(moves, List.of(), back.by(), back.occurred())));
     }
 
     private List<BatchEvent> settle(BatchCommand.Settle settle) {
@@ -144,12 +150,16 @@ public record Batch(@Nullable MaterialCode material, @Nullable MaterialKind kind
         return switch (event) {
             case Received received -> {
                 if (material != null) {
-                    throw new IllegalStateException("Batch %s was received twice in its own history.".formatted(received.batchId()));
+                    throw new IllegalStateException(
+                            "Batch %s was received twice in its own history.".formatted(received.batchId()));
                 }
                 yield new Batch(
                         received.material(),
                         received.kind(),
-                        holding.bought(received.pieces().count(), received.cost().minor()).after(received.entry()));
+                        holding.bought(
+                                        received.pieces().count(),
+                                        received.cost().minor())
+                                .after(received.entry()));
             }
             case HandedOut handedOut -> moved(handedOut.entry());
             case PiecesFitted fitted -> moved(fitted.entry());

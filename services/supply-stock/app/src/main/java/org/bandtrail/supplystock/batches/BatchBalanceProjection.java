@@ -50,7 +50,10 @@ final class BatchBalanceProjection implements Projection {
                         null,
                         received.entry(),
                         new Line.Bought(
-                                received.material(), received.kind(), received.pieces().count(), received.cost()));
+                                received.material(),
+                                received.kind(),
+                                received.pieces().count(),
+                                received.cost()));
             case BatchEvent.HandedOut out -> line(position, out, "handed out", "kit " + out.kit());
             case BatchEvent.PiecesFitted fitted -> line(position, fitted, "fitted", fitted.fact());
             case BatchEvent.PiecesTakenDown down -> line(position, down, "taken down", down.fact());

@@ -18,7 +18,11 @@ public class BatchBalances {
 
     /** One page by batch identity; see {@link HoldingReads#page}. */
     public List<BatchBalance> page(
-            @Nullable String material, @Nullable String place, @Nullable String text, @Nullable String after, int limit) {
+            @Nullable String material,
+            @Nullable String place,
+            @Nullable String text,
+            @Nullable String after,
+            int limit) {
         return reads.page(material, place, text, after, limit).stream()
                 .map(BatchBalance::of)
                 .toList();
@@ -31,6 +35,7 @@ public class BatchBalances {
 
     /** One batch with places and history, empty if the books have never heard of it. */
     public Optional<BatchBalance.Whole> whole(String batchId) {
-        return one(batchId).map(balance -> new BatchBalance.Whole(balance, reads.places(batchId), reads.history(batchId)));
+        return one(batchId)
+                .map(balance -> new BatchBalance.Whole(balance, reads.places(batchId), reads.history(batchId)));
     }
 }

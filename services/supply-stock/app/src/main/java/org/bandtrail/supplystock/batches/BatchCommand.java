@@ -1,15 +1,15 @@
 package org.bandtrail.supplystock.batches;
 
 import org.axonframework.modelling.command.TargetAggregateIdentifier;
+import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.KitId;
-import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
-import org.bandtrail.kernel.BatchId;
+import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.supplystock.holdings.Place;
 import org.jspecify.annotations.Nullable;
@@ -69,6 +69,7 @@ public sealed interface BatchCommand {
             implements BatchCommand {}
 
     /** Wish: settle a place whose balance does not add up. Refused if books and field agree there. */
-    record Settle(@TargetAggregateIdentifier BatchId batchId, Place place, String reason, PersonId by, Occurred occurred)
+    record Settle(
+            @TargetAggregateIdentifier BatchId batchId, Place place, String reason, PersonId by, Occurred occurred)
             implements BatchCommand {}
 }

@@ -6,15 +6,15 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Work;
+import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.DepotId;
-import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
-import org.bandtrail.eventexchange.entry.ActingPerson;
-import org.bandtrail.kernel.BatchId;
+import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.items.Items;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
@@ -22,7 +22,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
-
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.server.ResponseStatusException;
@@ -81,8 +80,9 @@ final class BatchController {
     @GetMapping("/batches/{batchId}")
     @Operation(summary = "One batch with every place and its whole history")
     BatchBalance.Whole one(@PathVariable BatchId batchId) {
-        return balances.whole(batchId.value()).orElseThrow(() -> new ResponseStatusException(
-                HttpStatus.NOT_FOUND, "Batch [%s] is not in the books. Check the label.".formatted(batchId)));
+        return balances.whole(batchId.value())
+                .orElseThrow(() -> new ResponseStatusException(
+                        HttpStatus.NOT_FOUND, "Batch [%s] is not in the books. Check the label.".formatted(batchId)));
     }
 
     record Receive(

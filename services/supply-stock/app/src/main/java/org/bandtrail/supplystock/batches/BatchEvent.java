@@ -2,13 +2,13 @@ package org.bandtrail.supplystock.batches;
 
 import org.axonframework.serialization.Revision;
 import org.bandtrail.eventstore.StoredAs;
+import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.KitId;
-import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.PersonId;
-import org.bandtrail.kernel.BatchId;
+import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.holdings.Entry;
 
 /** What happened to a batch. Every event carries its line in the books: moves, charges, person and times. */

@@ -1,9 +1,9 @@
 package org.bandtrail.supplystock.batches;
 
 import org.bandtrail.eventstore.Refusal;
+import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Pieces;
-import org.bandtrail.kernel.BatchId;
 import org.bandtrail.supplystock.holdings.Place;
 
 /** Why a wish about a batch is refused. Each message names the batch, the value, and what to do. */
@@ -19,7 +19,8 @@ public abstract sealed class BatchRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         BatchAlreadyReceived(BatchId batch, Pieces pieces) {
-            super("Batch [%s] was received before with %s. Give the new batch a label of its own.".formatted(batch, pieces));
+            super("Batch [%s] was received before with %s. Give the new batch a label of its own."
+                    .formatted(batch, pieces));
         }
     }
 
@@ -104,8 +105,9 @@ public abstract sealed class BatchRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         ReceiptMissing(BatchId batch) {
-            super("Batch [%s] came from the field and its receipt is not in the books. Receive it first, then hand it out."
-                    .formatted(batch));
+            super(
+                    "Batch [%s] came from the field and its receipt is not in the books. Receive it first, then hand it out."
+                            .formatted(batch));
         }
     }
 }

@@ -16,11 +16,9 @@ public class Crews {
     /** All crews, by identity. */
     public List<CrewRow> all() {
         return jdbc.sql("SELECT crew_id, name, depot_id, people FROM crew ORDER BY crew_id")
-                .query((row, number) -> new CrewRow(
-                        row.getString(1),
-                        row.getString(2),
-                        row.getString(3),
-                        List.of((String[]) row.getArray(4).getArray())))
+                .query((row, number) ->
+                        new CrewRow(row.getString(1), row.getString(2), row.getString(3), List.of((String[])
+                                row.getArray(4).getArray())))
                 .list();
     }
 }

@@ -36,8 +36,8 @@ final class DepotController {
     @Operation(summary = "Open a depot")
     Known open(@RequestBody Open request, ActingPerson by) {
         return work.once(request.commandId(), request, Known.class, () -> {
-            commands.send(new DepotCommand.Open(
-                    request.depotId(), request.name(), by.id(), Occurred.at(clock.instant())));
+            commands.send(
+                    new DepotCommand.Open(request.depotId(), request.name(), by.id(), Occurred.at(clock.instant())));
             return new Known(request.depotId());
         });
     }

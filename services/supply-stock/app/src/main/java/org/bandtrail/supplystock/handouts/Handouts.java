@@ -40,8 +40,7 @@ class Handouts {
     List<KitLine> handOut(KitWish wish, PersonId by, Occurred occurred) {
         List<KitLine> lines = new ArrayList<>();
         for (ReelId reel : wish.reels()) {
-            var events = decided(
-                    new ReelCommand.HandOut(reel, wish.kit(), wish.depot(), wish.person(), by, occurred));
+            var events = decided(new ReelCommand.HandOut(reel, wish.kit(), wish.depot(), wish.person(), by, occurred));
             for (Object event : events) {
                 if (event instanceof ReelEvent.HandedOut out) {
                     lines.add(new KitLine(reel.value(), out.material(), out.kind(), moved(out.entry())));
@@ -58,8 +57,8 @@ class Handouts {
                 }
             }
         }
-        commands.send(new KitCommand.HandOut(
-                wish.kit(), wish.depot(), wish.crew(), wish.person(), lines, by, occurred));
+        commands.send(
+                new KitCommand.HandOut(wish.kit(), wish.depot(), wish.crew(), wish.person(), lines, by, occurred));
         return lines;
     }
 
@@ -80,15 +79,17 @@ class Handouts {
     /** Takes back a measured reel; call it inside a work. */
     ReturnedLine takeBack(ReelCommand.Return back) {
         return line(
-                back.reelId().value(), back.measured().mm(), decided(back).stream()
-                        .map(event -> ((ReelEvent) event).entry())
-                        .toList());
+                back.reelId().value(),
+                back.measured().mm(),
+                decided(back).stream().map(event -> ((ReelEvent) event).entry()).toList());
     }
 
     /** Takes back counted pieces; call it inside a work. */
     ReturnedLine takeBack(BatchCommand.Return back) {
         return line(
-                back.batchId().value(), back.counted().count(), decided(back).stream()
+                back.batchId().value(),
+                back.counted().count(),
+                decided(back).stream()
                         .map(event -> ((BatchEvent) event).entry())
                         .toList());
     }

@@ -59,7 +59,9 @@ final class KitProjection implements Projection {
                 .params(
                         out.kitId().value(),
                         out.lines().stream().map(KitLine::id).toArray(String[]::new),
-                        out.lines().stream().map(line -> line.material().value()).toArray(String[]::new),
+                        out.lines().stream()
+                                .map(line -> line.material().value())
+                                .toArray(String[]::new),
                         out.lines().stream().map(line -> line.kind().name()).toArray(String[]::new),
                         out.lines().stream().map(KitLine::quantity).toArray(Long[]::new))
                 .update();

@@ -56,7 +56,8 @@ public class Kits {
                                     row.getString("depot_id"),
                                     row.getString("crew_id"),
                                     row.getString("person_id"),
-                                    row.getObject("handed_out_at", OffsetDateTime.class).toInstant(),
+                                    row.getObject("handed_out_at", OffsetDateTime.class)
+                                            .toInstant(),
                                     new KitRow.Line(
                                             row.getString("id"),
                                             row.getString("material"),

@@ -25,32 +25,30 @@ public enum FieldWork {
      *     and be looked at.
      */
     public static FieldWork between(Place source, Place target) {
-        FieldWork work =
-                switch (source.kind()) {
-                    case CREW ->
-                        switch (target.kind()) {
-                            case TREE -> FITTED;
-                            case BAG -> SCRAPPED;
-                            case CREW -> CORRECTED;
-                            default -> null;
-                        };
-                    case TREE ->
-                        switch (target.kind()) {
-                            case BAG -> TAKEN_DOWN;
-                            case CREW -> PUT_BACK_INTO_USE;
-                            case TREE -> CORRECTED;
-                            default -> null;
-                        };
-                    case BAG ->
-                        switch (target.kind()) {
-                            case DISPOSED -> DISPOSED;
-                            case BAG, CREW, TREE -> CORRECTED;
-                            default -> null;
-                        };
-                    case DISPOSED ->
-                        target.kind() == PlaceKind.BAG || target.kind() == PlaceKind.DISPOSED ? CORRECTED : null;
+        FieldWork work = switch (source.kind()) {
+            case CREW ->
+                switch (target.kind()) {
+                    case TREE -> FITTED;
+                    case BAG -> SCRAPPED;
+                    case CREW -> CORRECTED;
                     default -> null;
                 };
+            case TREE ->
+                switch (target.kind()) {
+                    case BAG -> TAKEN_DOWN;
+                    case CREW -> PUT_BACK_INTO_USE;
+                    case TREE -> CORRECTED;
+                    default -> null;
+                };
+            case BAG ->
+                switch (target.kind()) {
+                    case DISPOSED -> DISPOSED;
+                    case BAG, CREW, TREE -> CORRECTED;
+                    default -> null;
+                };
+            case DISPOSED -> target.kind() == PlaceKind.BAG || target.kind() == PlaceKind.DISPOSED ? CORRECTED : null;
+            default -> null;
+        };
         if (work == null) {
             throw new IllegalStateException(
                     "A move from %s to %s is no work of the field. Look at who told it.".formatted(source, target));

@@ -24,7 +24,11 @@ import org.jspecify.annotations.Nullable;
  * @param chargedTo cost in minor units by account
  */
 public record Holding(
-        long bought, long costMinor, Whereabouts whereabouts, SortedMap<String, Long> usedBy, SortedMap<String, Long> chargedTo) {
+        long bought,
+        long costMinor,
+        Whereabouts whereabouts,
+        SortedMap<String, Long> usedBy,
+        SortedMap<String, Long> chargedTo) {
     public static final Holding NOTHING = new Holding(0, 0, Whereabouts.NOWHERE, new TreeMap<>(), new TreeMap<>());
 
     /** The balance at a place. */
@@ -70,7 +74,8 @@ public record Holding(
                     .filter(used -> used.getValue() > 0)
                     .map(Map.Entry::getKey)
                     .toList();
-            List<Long> shares = LargestRemainder.split(due, accounts.stream().map(usedBy::get).toList());
+            List<Long> shares = LargestRemainder.split(
+                    due, accounts.stream().map(usedBy::get).toList());
             for (int i = 0; i < accounts.size(); i++) {
                 charges.add(new Charge(accounts.get(i), 0, shares.get(i)));
             }

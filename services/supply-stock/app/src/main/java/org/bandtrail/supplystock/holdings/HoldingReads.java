@@ -40,7 +40,11 @@ public final class HoldingReads {
      * @param limit at most so many rows
      */
     public List<HoldingRow> page(
-            @Nullable String material, @Nullable String place, @Nullable String text, @Nullable String after, int limit) {
+            @Nullable String material,
+            @Nullable String place,
+            @Nullable String text,
+            @Nullable String after,
+            int limit) {
         String kind = place == null ? null : Place.parse(place).kind().word();
         String placeId = place == null ? null : Place.parse(place).id();
         return jdbc.sql(("SELECT " + COLUMNS + """
@@ -73,7 +77,8 @@ public final class HoldingReads {
 
     /** Every place with a balance, in the order of the trail. */
     public List<PlaceBalance> places(String id) {
-        return jdbc.sql("SELECT place_kind || ':' || place_id, quantity FROM %s_place WHERE id = ? AND quantity <> 0"
+        return jdbc
+                .sql("SELECT place_kind || ':' || place_id, quantity FROM %s_place WHERE id = ? AND quantity <> 0"
                         .formatted(prefix))
                 .param(id)
                 .query((row, number) -> new PlaceBalance(row.getString(1), row.getLong(2)))

@@ -84,14 +84,17 @@ public final class HoldingTables {
                         texts(sums, sum -> sum.lastMoved),
                         numbers(sums, sum -> sum.position))
                 .update();
-        List<Line> receipts = sums.stream().map(sum -> sum.receipt).filter(Objects::nonNull).toList();
+        List<Line> receipts =
+                sums.stream().map(sum -> sum.receipt).filter(Objects::nonNull).toList();
         if (!receipts.isEmpty()) {
             setBought(receipts);
         }
     }
 
     private void setBought(List<Line> receipts) {
-        List<Line.Bought> bought = receipts.stream().map(line -> Objects.requireNonNull(line.bought())).toList();
+        List<Line.Bought> bought = receipts.stream()
+                .map(line -> Objects.requireNonNull(line.bought()))
+                .toList();
         jdbc.sql("""
                         UPDATE %1$s_balance AS b
                         SET material = r.material, kind = r.kind, bought = r.bought, cost_minor = r.cost_minor,
@@ -120,8 +123,7 @@ public final class HoldingTables {
         jdbc.sql("""
                         INSERT INTO %1$s_place AS p (id, place_kind, place_id, quantity)
                         SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[])
-                        ON CONFLICT (id, place_kind, place_id) DO UPDATE SET quantity = p.quantity + EXCLUDED.quantity"""
-                        .formatted(prefix))
+                        ON CONFLICT (id, place_kind, place_id) DO UPDATE SET quantity = p.quantity + EXCLUDED.quantity""".formatted(prefix))
                 .params(
                         texts(ids, id -> id),
                         texts(deltas, delta -> delta.getKey().kind().word()),
@@ -131,7 +133,8 @@ public final class HoldingTables {
     }
 
     private void addHistory(List<Line> page) {
-        List<HistoryRow> rows = page.stream().flatMap(line -> HistoryRow.of(line).stream()).toList();
+        List<HistoryRow> rows =
+                page.stream().flatMap(line -> HistoryRow.of(line).stream()).toList();
         jdbc.sql("""
                         INSERT INTO %1$s_history (position, step, id, what, note, source, target, quantity, account,
                             cost_minor, by_person, happened_at, recorded_at)
@@ -152,7 +155,9 @@ public final class HoldingTables {
                         numbers(rows, HistoryRow::minor),
                         texts(rows, row -> row.line().entry().by().value()),
                         texts(rows, row -> row.line().happened().toString()),
-                        texts(rows, row -> row.line().entry().occurred().recorded().toString()))
+                        texts(
+                                rows,
+                                row -> row.line().entry().occurred().recorded().toString()))
                 .update();
     }
 

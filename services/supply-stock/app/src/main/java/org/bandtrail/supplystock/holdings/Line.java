@@ -17,7 +17,12 @@ import org.jspecify.annotations.Nullable;
  * @param bought what the receipt says, or null for every other event
  */
 public record Line(
-        long position, String holding, String what, @Nullable String note, Entry entry, @Nullable Bought bought) {
+        long position,
+        String holding,
+        String what,
+        @Nullable String note,
+        Entry entry,
+        @Nullable Bought bought) {
 
     /**
      * @param quantity millimetres or pieces

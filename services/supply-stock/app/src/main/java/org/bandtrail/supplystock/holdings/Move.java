@@ -10,7 +10,8 @@ package org.bandtrail.supplystock.holdings;
 public record Move(Place source, Place target, long quantity) {
     public Move {
         if (quantity <= 0) {
-            throw new IllegalArgumentException("A move of [%d] from %s to %s moves nothing.".formatted(quantity, source, target));
+            throw new IllegalArgumentException(
+                    "A move of [%d] from %s to %s moves nothing.".formatted(quantity, source, target));
         }
         if (source.equals(target)) {
             throw new IllegalArgumentException("A move from [%s] to itself is not a move.".formatted(source));

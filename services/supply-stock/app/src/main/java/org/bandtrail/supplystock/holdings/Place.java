@@ -17,8 +17,8 @@ public record Place(PlaceKind kind, String id) implements Comparable<Place> {
     public Place {
         boolean needsIdentity = kind != PlaceKind.SUPPLIER && kind != PlaceKind.WRITTEN_OFF;
         if (needsIdentity == id.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "Place [%s:%s] %s.".formatted(kind.word(), id, needsIdentity ? "needs an identity" : "has no identity"));
+            throw new IllegalArgumentException("Place [%s:%s] %s."
+                    .formatted(kind.word(), id, needsIdentity ? "needs an identity" : "has no identity"));
         }
     }
 
@@ -54,7 +54,8 @@ public record Place(PlaceKind kind, String id) implements Comparable<Place> {
     public static Place parse(String text) {
         int colon = text.indexOf(':');
         if (colon < 0) {
-            throw new IllegalArgumentException("Place [%s] is not of the form kind:identity, such as depot:NORTH.".formatted(text));
+            throw new IllegalArgumentException(
+                    "Place [%s] is not of the form kind:identity, such as depot:NORTH.".formatted(text));
         }
         return new Place(PlaceKind.of(text.substring(0, colon)), text.substring(colon + 1));
     }

@@ -42,7 +42,8 @@ public enum PlaceKind {
                 return kind;
             }
         }
-        throw new IllegalArgumentException("Place kind [%s] does not exist. Use supplier, depot, crew, tree, bag,"
-                .formatted(word) + " disposed, written-off or missing.");
+        throw new IllegalArgumentException(
+                "Place kind [%s] does not exist. Use supplier, depot, crew, tree, bag,".formatted(word)
+                        + " disposed, written-off or missing.");
     }
 }

@@ -10,9 +10,14 @@ final class Sums {
     long chargedMinor;
     long writtenOffMinor;
     long position;
-    @Nullable String lastHolder;
+
+    @Nullable
+    String lastHolder;
+
     String lastMoved = "";
-    @Nullable Line receipt;
+
+    @Nullable
+    Line receipt;
 
     Sums(String id) {
         this.id = id;

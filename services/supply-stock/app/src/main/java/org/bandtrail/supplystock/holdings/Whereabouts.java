@@ -56,7 +56,8 @@ public record Whereabouts(SortedMap<Place, Long> balances) {
      */
     public String inWords(LongFunction<Object> quantity) {
         String places = balances.entrySet().stream()
-                .filter(balance -> balance.getValue() > 0 && balance.getKey().kind().inStock())
+                .filter(balance ->
+                        balance.getValue() > 0 && balance.getKey().kind().inStock())
                 .map(balance -> "at %s with %s".formatted(balance.getKey(), quantity.apply(balance.getValue())))
                 .collect(Collectors.joining(" and "));
         return places.isEmpty() ? "nowhere in stock" : places;

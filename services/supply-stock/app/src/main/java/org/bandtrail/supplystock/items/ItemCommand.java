@@ -9,10 +9,19 @@ import org.bandtrail.kernel.PersonId;
 public sealed interface ItemCommand {
 
     /** Wish: register an item. Refused if the code is taken or the measures do not fit the kind. */
-    record Register(@TargetAggregateIdentifier MaterialCode material, ItemDescription description, PersonId by, Occurred occurred)
+    record Register(
+            @TargetAggregateIdentifier MaterialCode material,
+            ItemDescription description,
+            PersonId by,
+            Occurred occurred)
             implements ItemCommand {}
 
     /** Wish: say how the item is supplied. Refused if it is not registered or a figure is out of range. */
-    record SetSupply(@TargetAggregateIdentifier MaterialCode material, Supply supply, String reason, PersonId by, Occurred occurred)
+    record SetSupply(
+            @TargetAggregateIdentifier MaterialCode material,
+            Supply supply,
+            String reason,
+            PersonId by,
+            Occurred occurred)
             implements ItemCommand {}
 }

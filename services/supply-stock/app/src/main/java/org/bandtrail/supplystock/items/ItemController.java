@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
+import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Work;
 import org.bandtrail.kernel.Length;
@@ -12,7 +13,6 @@ import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
-import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.kernel.Pieces;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -20,7 +20,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestBody;
-
 import org.springframework.web.bind.annotation.RestController;
 
 /** Items over HTTP. */
@@ -51,10 +50,7 @@ final class ItemController {
 
     @PutMapping("/items/{material}/supply")
     @Operation(summary = "Say how an item is supplied; reorder points follow from it")
-    Known supply(
-            @PathVariable MaterialCode material,
-            @RequestBody SetSupply request,
-            ActingPerson by) {
+    Known supply(@PathVariable MaterialCode material, @RequestBody SetSupply request, ActingPerson by) {
         return work.once(request.commandId(), List.of(material.value(), request), Known.class, () -> {
             commands.send(new ItemCommand.SetSupply(
                     material,

@@ -44,7 +44,8 @@ public abstract sealed class ItemRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         ItemUnknown(MaterialCode material) {
-            super("Item [%s] is not registered. Register it with its measures first, or check the code.".formatted(material));
+            super("Item [%s] is not registered. Register it with its measures first, or check the code."
+                    .formatted(material));
         }
     }
 

@@ -27,7 +27,9 @@ public class Items {
 
     /** All items, by code. */
     public List<ItemRow> all() {
-        return jdbc.sql("SELECT * FROM item ORDER BY material").query(Items::row).list();
+        return jdbc.sql("SELECT * FROM item ORDER BY material")
+                .query(Items::row)
+                .list();
     }
 
     /** One item, empty if it is not registered. */

@@ -75,8 +75,8 @@ final class PublishedStock implements WhenAppended {
                         .toList(),
                 out.lines().stream()
                         .filter(line -> line.kind() == MaterialKind.FASTENER)
-                        .map(line ->
-                                new KitHandedOut.BatchInKit(line.id(), line.material().value(), line.quantity()))
+                        .map(line -> new KitHandedOut.BatchInKit(
+                                line.id(), line.material().value(), line.quantity()))
                         .toList(),
                 out.occurred().happened(),
                 out.occurred().recorded(),

@@ -44,7 +44,9 @@ class FieldFacts {
                     case "batch" ->
                         new BatchCommand.RecordFact(
                                 new BatchId(id), told.fact(), from, to, Pieces.of(quantity), site, by, occurred);
-                    default -> throw new IllegalArgumentException("Material [%s] is neither reel nor batch.".formatted(material));
+                    default ->
+                        throw new IllegalArgumentException(
+                                "Material [%s] is neither reel nor batch.".formatted(material));
                 });
     }
 

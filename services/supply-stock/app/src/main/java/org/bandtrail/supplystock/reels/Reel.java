@@ -32,7 +32,8 @@ import org.jspecify.annotations.Nullable;
  * @param kind tape or mesh, null until received
  * @param holding quantities in millimetres, cost, whereabouts
  */
-public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind, Holding holding) {
+public record Reel(
+        @Nullable MaterialCode material, @Nullable MaterialKind kind, Holding holding) {
     /** A reel the books have never heard of. */
     public static final Reel UNKNOWN = new Reel(null, null, Holding.NOTHING);
 
@@ -62,7 +63,8 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
         if (!receive.kind().onReels()) {
             throw new ReelRefused.NotOnReels(receive.reelId(), receive.kind());
         }
-        Move receipt = new Move(Place.SUPPLIER, Place.depot(receive.depot()), receive.length().mm());
+        Move receipt = new Move(
+                Place.SUPPLIER, Place.depot(receive.depot()), receive.length().mm());
         return List.of(new Received(
                 receive.reelId(),
                 receive.material(),
@@ -79,7 +81,8 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
             throw new ReelRefused.ReceiptMissing(handOut.reelId());
         }
         if (there <= 0 || material == null || kind == null) {
-            throw new ReelRefused.ReelNotInDepot(handOut.reelId(), handOut.depot(), holding.whereabouts().inWords(Length::ofMm));
+            throw new ReelRefused.ReelNotInDepot(
+                    handOut.reelId(), handOut.depot(), holding.whereabouts().inWords(Length::ofMm));
         }
         Move move = new Move(depot, Place.crew(handOut.person()), there);
         return List.of(new HandedOut(
@@ -107,13 +110,16 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
     }
 
     private List<ReelEvent> returned(ReelCommand.Return back) {
-        List<Move> moves =
-                holding.backToDepot(back.person(), Place.depot(back.depot()), back.measured().mm());
+        List<Move> moves = holding.backToDepot(
+                back.person(), Place.depot(back.depot()), back.measured().mm());
         if (moves.isEmpty()) {
             return List.of();
         }
         return List.of(new Returned(
-                back.reelId(), back.person(), back.measured(), new Entry(moves, List.of(), back.by(), back.occurred())));
+                back.reelId(),
+                back.person(),
+                back.measured(),
+                new Entry(moves, List.of(), back.by(), back.occurred())));
     }
 
     private List<ReelEvent> settle(ReelCommand.Settle settle) {
@@ -141,12 +147,14 @@ public record Reel(@Nullable MaterialCode material, @Nullable MaterialKind kind,
         return switch (event) {
             case Received received -> {
                 if (material != null) {
-                    throw new IllegalStateException("Reel %s was received twice in its own history.".formatted(received.reelId()));
+                    throw new IllegalStateException(
+                            "Reel %s was received twice in its own history.".formatted(received.reelId()));
                 }
                 yield new Reel(
                         received.material(),
                         received.kind(),
-                        holding.bought(received.length().mm(), received.cost().minor()).after(received.entry()));
+                        holding.bought(received.length().mm(), received.cost().minor())
+                                .after(received.entry()));
             }
             case HandedOut handedOut -> moved(handedOut.entry());
             case LengthFitted fitted -> moved(fitted.entry());

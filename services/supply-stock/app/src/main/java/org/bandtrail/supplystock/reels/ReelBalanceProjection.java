@@ -50,7 +50,10 @@ final class ReelBalanceProjection implements Projection {
                         null,
                         received.entry(),
                         new Line.Bought(
-                                received.material(), received.kind(), received.length().mm(), received.cost()));
+                                received.material(),
+                                received.kind(),
+                                received.length().mm(),
+                                received.cost()));
             case ReelEvent.HandedOut out -> line(position, out, "handed out", "kit " + out.kit());
             case ReelEvent.LengthFitted fitted -> line(position, fitted, "fitted", fitted.fact());
             case ReelEvent.LengthTakenDown down -> line(position, down, "taken down", down.fact());

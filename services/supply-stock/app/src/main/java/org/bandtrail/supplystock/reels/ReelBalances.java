@@ -18,7 +18,11 @@ public class ReelBalances {
 
     /** One page by reel identity; see {@link HoldingReads#page}. */
     public List<ReelBalance> page(
-            @Nullable String material, @Nullable String place, @Nullable String text, @Nullable String after, int limit) {
+            @Nullable String material,
+            @Nullable String place,
+            @Nullable String text,
+            @Nullable String after,
+            int limit) {
         return reads.page(material, place, text, after, limit).stream()
                 .map(ReelBalance::of)
                 .toList();

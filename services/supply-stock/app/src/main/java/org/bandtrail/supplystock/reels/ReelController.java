@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Work;
 import org.bandtrail.kernel.DepotId;
@@ -13,7 +14,6 @@ import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
-import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.supplystock.items.Items;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +22,6 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
-
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.server.ResponseStatusException;
@@ -80,8 +79,9 @@ final class ReelController {
     @GetMapping("/reels/{reelId}")
     @Operation(summary = "One reel with every place and its whole history")
     ReelBalance.Whole one(@PathVariable ReelId reelId) {
-        return balances.whole(reelId.value()).orElseThrow(() -> new ResponseStatusException(
-                HttpStatus.NOT_FOUND, "Reel [%s] is not in the books. Check the label.".formatted(reelId)));
+        return balances.whole(reelId.value())
+                .orElseThrow(() -> new ResponseStatusException(
+                        HttpStatus.NOT_FOUND, "Reel [%s] is not in the books. Check the label.".formatted(reelId)));
     }
 
     record Receive(

@@ -28,8 +28,7 @@ public sealed interface ReelEvent {
     /** Given to a person as part of a kit. */
     @StoredAs("reel.handed-out")
     @Revision("1")
-    record HandedOut(
-            ReelId reelId, MaterialCode material, MaterialKind kind, KitId kit, PersonId person, Entry entry)
+    record HandedOut(ReelId reelId, MaterialCode material, MaterialKind kind, KitId kit, PersonId person, Entry entry)
             implements ReelEvent {}
 
     /** A piece was cut and fitted to a tree. */

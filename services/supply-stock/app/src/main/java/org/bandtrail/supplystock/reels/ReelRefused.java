@@ -19,7 +19,8 @@ public abstract sealed class ReelRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         ReelAlreadyReceived(ReelId reel, Length length) {
-            super("Reel [%s] was received before with %s. Give the new reel a label of its own.".formatted(reel, length));
+            super("Reel [%s] was received before with %s. Give the new reel a label of its own."
+                    .formatted(reel, length));
         }
     }
 
@@ -28,7 +29,8 @@ public abstract sealed class ReelRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         ReelWithoutLength(ReelId reel, Length length) {
-            super("Reel [%s] cannot be received with a length of %s. Measure it and enter what is on it.".formatted(reel, length));
+            super("Reel [%s] cannot be received with a length of %s. Measure it and enter what is on it."
+                    .formatted(reel, length));
         }
 
         @Override
@@ -56,8 +58,9 @@ public abstract sealed class ReelRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         ReelNotInDepot(ReelId reel, DepotId depot, String whereItIs) {
-            super("Reel [%s] is not in depot %s; the books have it %s. Hand out another reel, or enter its return first."
-                    .formatted(reel, depot, whereItIs));
+            super(
+                    "Reel [%s] is not in depot %s; the books have it %s. Hand out another reel, or enter its return first."
+                            .formatted(reel, depot, whereItIs));
         }
     }
 
@@ -90,8 +93,9 @@ public abstract sealed class ReelRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         ReceiptMissing(ReelId reel) {
-            super("Reel [%s] came from the field and its receipt is not in the books. Receive it first, then hand it out."
-                    .formatted(reel));
+            super(
+                    "Reel [%s] came from the field and its receipt is not in the books. Receive it first, then hand it out."
+                            .formatted(reel));
         }
     }
 }

@@ -36,7 +36,8 @@ record DepotMoves(Holding holding, @Nullable Received received, LocalDate day, L
             case ReelEvent reel -> of(reel, null);
             case BatchEvent.Received batch -> of(batch, new Received(batch.material(), batch.kind()));
             case BatchEvent batch -> of(batch, null);
-            default -> throw new IllegalArgumentException("Event [%s] is of neither a reel nor a batch.".formatted(event));
+            default ->
+                throw new IllegalArgumentException("Event [%s] is of neither a reel nor a batch.".formatted(event));
         };
     }
 

@@ -22,12 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param source where it is published
  */
 record Reckoning(
-        LeadTimeDemand demand,
-        @Nullable Double z,
-        long safetyStock,
-        long reorderPoint,
-        String formula,
-        String source) {
+        LeadTimeDemand demand, @Nullable Double z, long safetyStock, long reorderPoint, String formula, String source) {
     private static final double MOST_COUNTED = 1e6;
     private static final String NORMAL =
             "E. A. Silver, D. F. Pyke, D. J. Thomas: Inventory and Production Management in Supply Chains, 4th ed. 2017, ch. 6";
@@ -41,8 +36,7 @@ record Reckoning(
                 : measured(demand, use, lead, level);
     }
 
-    private static Reckoning measured(
-            LeadTimeDemand demand, DemandPerDay use, LeadTime lead, CycleServiceLevel level) {
+    private static Reckoning measured(LeadTimeDemand demand, DemandPerDay use, LeadTime lead, CycleServiceLevel level) {
         ReorderPoint point = ReorderPoint.of(demand, level);
         String formula = String.format(
                 Locale.ROOT,

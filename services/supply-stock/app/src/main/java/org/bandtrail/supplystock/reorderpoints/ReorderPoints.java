@@ -48,9 +48,8 @@ class ReorderPoints {
     Page page(String after, int limit, LocalDate today) {
         List<ItemAtDepot> found = records.page(after, limit + 1);
         List<ItemAtDepot> shown = found.size() > limit ? found.subList(0, limit) : found;
-        LocalDate last = records.lastDayOfUse()
-                .filter(day -> day.isBefore(today))
-                .orElse(today.minusDays(1));
+        LocalDate last =
+                records.lastDayOfUse().filter(day -> day.isBefore(today)).orElse(today.minusDays(1));
         LocalDate first = last.minusDays(windowDays - 1L);
         Map<String, Map<LocalDate, Long>> uses = records.useByDay(first, last);
         Map<String, ItemRow> known =

@@ -108,11 +108,11 @@ record ReorderRow(
      * @param runsOutLatest null too if the use is too uncertain to promise an end
      */
     record Ends(
-            @Nullable LocalDate runsOutOn, @Nullable LocalDate runsOutEarliest, @Nullable LocalDate runsOutLatest) {
+            @Nullable LocalDate runsOutOn,
+            @Nullable LocalDate runsOutEarliest,
+            @Nullable LocalDate runsOutLatest) {
         static Ends of(@Nullable RunsOut end) {
-            return end == null
-                    ? new Ends(null, null, null)
-                    : new Ends(end.expected(), end.earliest(), end.latest());
+            return end == null ? new Ends(null, null, null) : new Ends(end.expected(), end.earliest(), end.latest());
         }
     }
 }

@@ -26,7 +26,11 @@ class UseRecords {
      * @param firstHandedOut day of the first hand-out of the item from the depot, null if there was none
      */
     record ItemAtDepot(
-            String material, MaterialKind kind, String depotId, long onHand, @Nullable LocalDate firstHandedOut) {
+            String material,
+            MaterialKind kind,
+            String depotId,
+            long onHand,
+            @Nullable LocalDate firstHandedOut) {
         /** Orders the rows and is the cursor of the next page; neither code has a blank in it. */
         String key() {
             return material + " " + depotId;
@@ -85,13 +89,10 @@ class UseRecords {
                     WHERE d.holding = u.holding AND d.id = u.id
                     ORDER BY d.day > u.day, abs(d.day - u.day), d.handed_out DESC, d.depot_id LIMIT 1) AS behind
                 WHERE u.day BETWEEN :first AND :last
-                GROUP BY 1, 2""")
-                .param("first", first)
-                .param("last", last)
-                .query(row -> {
-                    uses.computeIfAbsent(row.getString("key"), unused -> new TreeMap<>())
-                            .put(row.getObject("day", LocalDate.class), row.getLong("quantity"));
-                });
+                GROUP BY 1, 2""").param("first", first).param("last", last).query(row -> {
+            uses.computeIfAbsent(row.getString("key"), unused -> new TreeMap<>())
+                    .put(row.getObject("day", LocalDate.class), row.getLong("quantity"));
+        });
         return uses;
     }
 }

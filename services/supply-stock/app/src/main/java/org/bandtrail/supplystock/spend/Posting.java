@@ -44,12 +44,10 @@ record Posting(Holding holding, Entry entry, @Nullable Bought bought) {
                         batch(batch),
                         batch.entry(),
                         new Bought(
-                                batch.material(),
-                                batch.kind(),
-                                batch.pieces().count(),
-                                batch.cost()));
+                                batch.material(), batch.kind(), batch.pieces().count(), batch.cost()));
             case BatchEvent batch -> new Posting(batch(batch), batch.entry(), null);
-            default -> throw new IllegalArgumentException("Event [%s] is of neither a reel nor a batch.".formatted(event));
+            default ->
+                throw new IllegalArgumentException("Event [%s] is of neither a reel nor a batch.".formatted(event));
         };
     }
 

@@ -52,9 +52,7 @@ class SpendBooks {
                 FROM spend_holding h LEFT JOIN spend s
                     ON s.holding = h.holding AND s.id = h.id AND s.account LIKE 'site:%%'
                 WHERE h.currency IS NOT NULL
-                GROUP BY h.currency ORDER BY h.currency""".formatted(SUMS))
-                .query(SpendBooks::row)
-                .list();
+                GROUP BY h.currency ORDER BY h.currency""".formatted(SUMS)).query(SpendBooks::row).list();
     }
 
     /** Received = in stock + charged + written off, of each currency, the one with the largest receipts first. */
@@ -85,9 +83,7 @@ class SpendBooks {
                 SELECT holding, id, substr(s.account, 6) AS site_id, sum(s.quantity) AS quantity
                 FROM spend s JOIN spend_holding h USING (holding, id)
                 WHERE h.currency IS NULL AND s.account LIKE 'site:%'
-                GROUP BY 1, 2, 3 HAVING sum(s.quantity) <> 0 ORDER BY 1, 2, 3""")
-                .query(NotReceived.class)
-                .list();
+                GROUP BY 1, 2, 3 HAVING sum(s.quantity) <> 0 ORDER BY 1, 2, 3""").query(NotReceived.class).list();
     }
 
     private static SpendRow row(ResultSet row, int number) throws SQLException {

@@ -66,7 +66,8 @@ class SpendController {
         Map<String, SpendRow> totals =
                 books.totals().stream().collect(Collectors.toMap(SpendRow::currency, Function.identity()));
         return books.identities().stream()
-                .map(each -> new InCurrency(Objects.requireNonNull(totals.get(each.received().currency())), each))
+                .map(each -> new InCurrency(
+                        Objects.requireNonNull(totals.get(each.received().currency())), each))
                 .toList();
     }
 }

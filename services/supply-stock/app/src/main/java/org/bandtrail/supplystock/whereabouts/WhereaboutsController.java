@@ -39,7 +39,9 @@ final class WhereaboutsController {
         return new Sites(reads.bySite(), null);
     }
 
-    record Places(List<WhereaboutsReads.AtPlace> rows, @Nullable String next) {}
+    record Places(
+            List<WhereaboutsReads.AtPlace> rows, @Nullable String next) {}
 
-    record Sites(List<WhereaboutsReads.AtSite> rows, @Nullable String next) {}
+    record Sites(
+            List<WhereaboutsReads.AtSite> rows, @Nullable String next) {}
 }

@@ -80,8 +80,8 @@ class WhereaboutsReads {
                               SELECT place_id, 0, 0, quantity FROM batch_place
                               WHERE place_kind = 'tree' AND quantity <> 0) e ON e.tree_id = t.tree_id
                         GROUP BY t.site_id ORDER BY t.site_id""")
-                .query((row, number) -> new AtSite(
-                        row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)))
+                .query((row, number) ->
+                        new AtSite(row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)))
                 .list();
     }
 

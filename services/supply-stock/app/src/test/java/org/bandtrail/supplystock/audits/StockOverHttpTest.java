@@ -30,20 +30,40 @@ class StockOverHttpTest {
         batch("HT-B1", 100);
         batch("HT-B2", 100);
 
-        JsonNode kit = ok("/handouts", Map.of(
-                "kitId", "HT-K1", "depotId", "HT", "crewId", "HT-C", "personId", "HT-P",
-                "reels", new String[] {"HT-R1"},
-                "fasteners", new Object[] {Map.of("materialCode", "HT-PIN", "pieces", 150)},
-                "happenedAt", "2026-05-04T07:00:00Z"));
+        JsonNode kit = ok(
+                "/handouts",
+                Map.of(
+                        "kitId",
+                        "HT-K1",
+                        "depotId",
+                        "HT",
+                        "crewId",
+                        "HT-C",
+                        "personId",
+                        "HT-P",
+                        "reels",
+                        new String[] {"HT-R1"},
+                        "fasteners",
+                        new Object[] {Map.of("materialCode", "HT-PIN", "pieces", 150)},
+                        "happenedAt",
+                        "2026-05-04T07:00:00Z"));
         assertThat(kit.path("lines"))
                 .as("fasteners come from the oldest batch first")
-                .extracting(line -> line.path("id").asString() + " " + line.path("quantity").asLong())
+                .extracting(line ->
+                        line.path("id").asString() + " " + line.path("quantity").asLong())
                 .containsExactly("HT-R1 50000", "HT-B1 100", "HT-B2 50");
 
-        JsonNode back = ok("/returns", Map.of(
-                "personId", "HT-P", "depotId", "HT",
-                "reels", new Object[] {Map.of("reelId", "HT-R1", "measured", "162 ft 6 in")},
-                "happenedAt", "2026-05-04T17:00:00Z"));
+        JsonNode back = ok(
+                "/returns",
+                Map.of(
+                        "personId",
+                        "HT-P",
+                        "depotId",
+                        "HT",
+                        "reels",
+                        new Object[] {Map.of("reelId", "HT-R1", "measured", "162 ft 6 in")},
+                        "happenedAt",
+                        "2026-05-04T17:00:00Z"));
         assertThat(back.path("lines").get(0).path("difference").asLong()).isEqualTo(49_530 - 50_000);
 
         JsonNode audit = get("/audit");
@@ -52,8 +72,9 @@ class StockOverHttpTest {
                 .extracting(finding -> finding.path("sentence").asString())
                 .contains("The books expected 0.470 m more of reel HT-R1 back from HT-P.");
 
-        ok("/discrepancies/settle", Map.of(
-                "material", "reel", "id", "HT-R1", "place", "missing:HT-P", "reason", "left on the last site"));
+        ok(
+                "/discrepancies/settle",
+                Map.of("material", "reel", "id", "HT-R1", "place", "missing:HT-P", "reason", "left on the last site"));
         assertThat(get("/audit").path("findings"))
                 .noneMatch(finding -> finding.path("id").asString().equals("HT-R1"));
         assertThat(get("/audit").path("zero").asBoolean()).isTrue();
@@ -63,8 +84,20 @@ class StockOverHttpTest {
     void the_same_request_twice_does_its_work_once_and_other_content_under_its_id_is_refused() {
         item("TW-TAPE", Map.of("kind", "TAPE", "width", "127 mm", "reelLength", "50 m"));
         Map<String, Object> request = Map.of(
-                "commandId", UUID.randomUUID(), "reelId", "TW-R1", "materialCode", "TW-TAPE", "depotId", "TW",
-                "length", "50 m", "cost", Map.of("minor", 1800, "currency", "USD"), "happenedAt", "2026-04-20T08:00:00Z");
+                "commandId",
+                UUID.randomUUID(),
+                "reelId",
+                "TW-R1",
+                "materialCode",
+                "TW-TAPE",
+                "depotId",
+                "TW",
+                "length",
+                "50 m",
+                "cost",
+                Map.of("minor", 1800, "currency", "USD"),
+                "happenedAt",
+                "2026-04-20T08:00:00Z");
 
         JsonNode first = post("/reels", request).getBody();
         JsonNode again = post("/reels", request).getBody();
@@ -73,7 +106,8 @@ class StockOverHttpTest {
         Map<String, Object> other = new java.util.HashMap<>(request);
         other.put("length", "60 m");
         assertThat(post("/reels", other).getStatusCode().value()).isEqualTo(422);
-        assertThat(get("/reels/TW-R1").path("balance").path("receivedMm").asLong()).isEqualTo(50_000);
+        assertThat(get("/reels/TW-R1").path("balance").path("receivedMm").asLong())
+                .isEqualTo(50_000);
     }
 
     @Test
@@ -81,9 +115,21 @@ class StockOverHttpTest {
         item("AL-TAPE", Map.of("kind", "TAPE", "width", "127 mm", "reelLength", "50 m"));
         reel("AL-R1", "AL-TAPE", "50 m");
 
-        ResponseEntity<JsonNode> refused = post("/handouts", withId(Map.of(
-                "kitId", "AL-K1", "depotId", "AL", "crewId", "AL-C", "personId", "AL-P",
-                "reels", new String[] {"AL-R1", "AL-R2"}, "happenedAt", "2026-05-04T07:00:00Z")));
+        ResponseEntity<JsonNode> refused = post(
+                "/handouts",
+                withId(Map.of(
+                        "kitId",
+                        "AL-K1",
+                        "depotId",
+                        "AL",
+                        "crewId",
+                        "AL-C",
+                        "personId",
+                        "AL-P",
+                        "reels",
+                        new String[] {"AL-R1", "AL-R2"},
+                        "happenedAt",
+                        "2026-05-04T07:00:00Z")));
 
         assertThat(refused.getStatusCode().value()).isEqualTo(409);
         assertThat(refused.getHeaders().getContentType()).isEqualTo(MediaType.APPLICATION_PROBLEM_JSON);
@@ -93,9 +139,21 @@ class StockOverHttpTest {
 
     @Test
     void a_length_without_a_unit_is_answered_with_what_to_write() {
-        ResponseEntity<JsonNode> answer = post("/reels", withId(Map.of(
-                "reelId", "NU-R1", "materialCode", "NU-TAPE", "depotId", "NU", "length", "50",
-                "cost", Map.of("minor", 1, "currency", "USD"), "happenedAt", "2026-04-20T08:00:00Z")));
+        ResponseEntity<JsonNode> answer = post(
+                "/reels",
+                withId(Map.of(
+                        "reelId",
+                        "NU-R1",
+                        "materialCode",
+                        "NU-TAPE",
+                        "depotId",
+                        "NU",
+                        "length",
+                        "50",
+                        "cost",
+                        Map.of("minor", 1, "currency", "USD"),
+                        "happenedAt",
+                        "2026-04-20T08:00:00Z")));
 
         assertThat(answer.getStatusCode().value()).isEqualTo(400);
         assertThat(answer.getBody().toString()).contains("[50]").contains("unit");
@@ -113,22 +171,44 @@ class StockOverHttpTest {
 
     private void item(String code, Map<String, Object> fields) {
         Map<String, Object> body = new java.util.HashMap<>(fields);
-        body.putAll(Map.of(
-                "materialCode", code, "name", code, "unitCost", Map.of("minor", 1800, "currency", "USD")));
+        body.putAll(Map.of("materialCode", code, "name", code, "unitCost", Map.of("minor", 1800, "currency", "USD")));
         ok("/items", body);
     }
 
     private void reel(String id, String code, String length) {
-        ok("/reels", Map.of(
-                "reelId", id, "materialCode", code, "depotId", id.substring(0, 2), "length", length,
-                "cost", Map.of("minor", 1800, "currency", "USD"), "happenedAt", "2026-04-20T08:00:00Z"));
+        ok(
+                "/reels",
+                Map.of(
+                        "reelId",
+                        id,
+                        "materialCode",
+                        code,
+                        "depotId",
+                        id.substring(0, 2),
+                        "length",
+                        length,
+                        "cost",
+                        Map.of("minor", 1800, "currency", "USD"),
+                        "happenedAt",
+                        "2026-04-20T08:00:00Z"));
     }
 
     private void batch(String id, int pieces) {
-        ok("/batches", Map.of(
-                "batchId", id, "materialCode", "HT-PIN", "depotId", "HT", "pieces", pieces,
-                "cost", Map.of("minor", 500, "currency", "USD"),
-                "happenedAt", "2026-04-2" + id.charAt(4) + "T08:00:00Z"));
+        ok(
+                "/batches",
+                Map.of(
+                        "batchId",
+                        id,
+                        "materialCode",
+                        "HT-PIN",
+                        "depotId",
+                        "HT",
+                        "pieces",
+                        pieces,
+                        "cost",
+                        Map.of("minor", 500, "currency", "USD"),
+                        "happenedAt",
+                        "2026-04-2" + id.charAt(4) + "T08:00:00Z"));
     }
 
     private static Map<String, Object> withId(Map<String, Object> fields) {
@@ -139,7 +219,9 @@ class StockOverHttpTest {
 
     private JsonNode ok(String path, Map<String, Object> fields) {
         ResponseEntity<JsonNode> answer = post(path, withId(fields));
-        assertThat(answer.getStatusCode().value()).as(path + ": " + answer.getBody()).isEqualTo(200);
+        assertThat(answer.getStatusCode().value())
+                .as(path + ": " + answer.getBody())
+                .isEqualTo(200);
         return java.util.Objects.requireNonNull(answer.getBody());
     }
 
@@ -155,7 +237,8 @@ class StockOverHttpTest {
     }
 
     private JsonNode get(String path) {
-        return java.util.Objects.requireNonNull(client().get().uri(path).retrieve().body(JsonNode.class));
+        return java.util.Objects.requireNonNull(
+                client().get().uri(path).retrieve().body(JsonNode.class));
     }
 
     private RestClient client() {

@@ -34,8 +34,9 @@ class BatchTest {
         assertThat(after(receive(500), handOut(500)).holding().at(WITH_ANNA)).isEqualTo(500);
         assertThatExceptionOfType(BatchRefused.TooFewInDepot.class)
                 .isThrownBy(() -> batch.decide(handOut(501)))
-                .withMessage("Batch [B-0001] has 500 pieces in depot NORTH, not 501 pieces. Hand out fewer, or take the rest"
-                        + " from another batch.");
+                .withMessage(
+                        "Batch [B-0001] has 500 pieces in depot NORTH, not 501 pieces. Hand out fewer, or take the rest"
+                                + " from another batch.");
     }
 
     @Test
@@ -62,12 +63,16 @@ class BatchTest {
         Batch batch = after(receive(3), handOut(3), fit(1));
         assertThat(batch.holding().charged()).as("1 of 3 for 100").isEqualTo(33);
 
-        assertThat(after(receive(3), handOut(3), fit(1), fit(1), fit(1)).holding().charged()).isEqualTo(100);
+        assertThat(after(receive(3), handOut(3), fit(1), fit(1), fit(1))
+                        .holding()
+                        .charged())
+                .isEqualTo(100);
     }
 
     @Test
     void more_than_anybody_handed_out_is_accepted_and_leaves_a_deficit() {
-        assertThat(after(receive(3), handOut(3), fit(5)).holding().at(WITH_ANNA)).isEqualTo(-2);
+        assertThat(after(receive(3), handOut(3), fit(5)).holding().at(WITH_ANNA))
+                .isEqualTo(-2);
     }
 
     private static BatchCommand receive(long pieces) {

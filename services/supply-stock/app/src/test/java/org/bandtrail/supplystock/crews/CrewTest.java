@@ -25,8 +25,8 @@ class CrewTest {
 
     @Test
     void a_crew_is_formed_once_and_its_people_may_change() {
-        Crew formed = Crew.UNKNOWN.evolve(
-                Crew.UNKNOWN.decide(form(List.of(ANNA))).getFirst());
+        Crew formed =
+                Crew.UNKNOWN.evolve(Crew.UNKNOWN.decide(form(List.of(ANNA))).getFirst());
 
         assertThatExceptionOfType(CrewRefused.CrewFormedAlready.class)
                 .isThrownBy(() -> formed.decide(form(List.of(ANNA))));

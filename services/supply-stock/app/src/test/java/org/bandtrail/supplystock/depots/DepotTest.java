@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 class DepotTest {
     @Test
     void a_depot_is_opened_once() {
-        Depot open = Depot.UNKNOWN.evolve(Depot.UNKNOWN.decide(open("North yard")).getFirst());
+        Depot open =
+                Depot.UNKNOWN.evolve(Depot.UNKNOWN.decide(open("North yard")).getFirst());
 
         assertThat(open.name()).isEqualTo("North yard");
         assertThatExceptionOfType(DepotRefused.DepotOpenAlready.class)

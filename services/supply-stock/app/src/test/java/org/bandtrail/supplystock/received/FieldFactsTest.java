@@ -57,7 +57,12 @@ class FieldFactsTest {
 
         work.inOneTransaction(() -> {
             handler.handle(new Envelope(
-                    UUID.randomUUID().toString(), source, type, "band/B-1", Instant.parse("2026-05-04T08:00:00Z"), data));
+                    UUID.randomUUID().toString(),
+                    source,
+                    type,
+                    "band/B-1",
+                    Instant.parse("2026-05-04T08:00:00Z"),
+                    data));
             return type;
         });
 

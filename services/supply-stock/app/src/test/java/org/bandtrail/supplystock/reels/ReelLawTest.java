@@ -27,7 +27,13 @@ class ReelLawTest {
     @Test
     void length_and_money_are_conserved_whatever_happens() {
         long commands = Histories.check(
-                HISTORIES, 20_260_504, 24, () -> Reel.UNKNOWN, ReelLawTest::anyCommand, ReelLawTest::step, ReelLawTest::law);
+                HISTORIES,
+                20_260_504,
+                24,
+                () -> Reel.UNKNOWN,
+                ReelLawTest::anyCommand,
+                ReelLawTest::step,
+                ReelLawTest::law);
 
         assertThat(commands).isGreaterThan(HISTORIES);
     }
@@ -43,9 +49,13 @@ class ReelLawTest {
 
     private static void law(Reel reel) {
         Holding holding = reel.holding();
-        assertThat(holding.whereabouts().sum(kind -> true)).as("all places together").isZero();
+        assertThat(holding.whereabouts().sum(kind -> true))
+                .as("all places together")
+                .isZero();
         long elsewhere = holding.whereabouts().sum(kind -> kind != PlaceKind.SUPPLIER);
-        assertThat(elsewhere).as("received = everywhere else").isEqualTo(holding.whereabouts().received());
+        assertThat(elsewhere)
+                .as("received = everywhere else")
+                .isEqualTo(holding.whereabouts().received());
         long used = holding.whereabouts().used();
         assertThat(holding.usedBy().values().stream().mapToLong(Long::longValue).sum())
                 .as("what the accounts used = what left stock")
@@ -73,7 +83,8 @@ class ReelLawTest {
             case 8 -> new ReelCommand.Return(REEL, person, DEPOT, Length.ofMm(random.nextInt(30_000)), KEEPER, NOW);
             default ->
                 settle(reel.holding().whereabouts().balances().keySet().stream()
-                        .skip(random.nextInt(1 + reel.holding().whereabouts().balances().size()))
+                        .skip(random.nextInt(
+                                1 + reel.holding().whereabouts().balances().size()))
                         .findFirst()
                         .orElse(Place.missing(person)));
         };

@@ -31,7 +31,8 @@ class ReelTest {
 
             assertThatExceptionOfType(ReelRefused.ReelAlreadyReceived.class)
                     .isThrownBy(() -> reel.decide(receive("30 m", 1000)))
-                    .withMessage("Reel [R-0001] was received before with 50.000 m. Give the new reel a label of its own.");
+                    .withMessage(
+                            "Reel [R-0001] was received before with 50.000 m. Give the new reel a label of its own.");
         }
 
         @Test
@@ -45,8 +46,14 @@ class ReelTest {
         void fasteners_do_not_come_on_reels() {
             assertThatExceptionOfType(ReelRefused.NotOnReels.class)
                     .isThrownBy(() -> Reel.UNKNOWN.decide(new ReelCommand.Receive(
-                            REEL, TAPE, MaterialKind.FASTENER, receive("1 m", 1).length(), receive("1 m", 1).cost(),
-                            DEPOT, KEEPER, NOW)));
+                            REEL,
+                            TAPE,
+                            MaterialKind.FASTENER,
+                            receive("1 m", 1).length(),
+                            receive("1 m", 1).cost(),
+                            DEPOT,
+                            KEEPER,
+                            NOW)));
         }
 
         @Test
@@ -103,8 +110,7 @@ class ReelTest {
             Reel received = next(used, receive("10 m", 1000));
 
             assertThat(received.holding().chargedTo())
-                    .containsExactly(
-                            java.util.Map.entry("site:S-01", 200L), java.util.Map.entry("site:S-02", 100L));
+                    .containsExactly(java.util.Map.entry("site:S-01", 200L), java.util.Map.entry("site:S-02", 100L));
         }
 
         @Test
@@ -148,8 +154,7 @@ class ReelTest {
 
         @Test
         void a_late_fact_finds_what_was_missing() {
-            Reel reel = after(
-                    receive("50 m", 1800), handOut(ANNA), bringBack(ANNA, "47 m"), fit(ANNA, "3 m"));
+            Reel reel = after(receive("50 m", 1800), handOut(ANNA), bringBack(ANNA, "47 m"), fit(ANNA, "3 m"));
 
             assertThat(mm(reel, MISSING_FROM_ANNA)).isZero();
             assertThat(mm(reel, WITH_ANNA)).isZero();
@@ -165,7 +170,8 @@ class ReelTest {
 
         @Test
         void an_empty_reel_brought_back_by_somebody_who_had_none_changes_nothing() {
-            assertThat(after(receive("50 m", 1800)).decide(bringBack(BORIS, "0 mm"))).isEmpty();
+            assertThat(after(receive("50 m", 1800)).decide(bringBack(BORIS, "0 mm")))
+                    .isEmpty();
         }
     }
 
@@ -181,7 +187,8 @@ class ReelTest {
 
         @Test
         void a_surplus_was_found_and_costs_nothing() {
-            Reel reel = after(receive("50 m", 1800), handOut(ANNA), bringBack(ANNA, "50.2 m"), settle(MISSING_FROM_ANNA));
+            Reel reel =
+                    after(receive("50 m", 1800), handOut(ANNA), bringBack(ANNA, "50.2 m"), settle(MISSING_FROM_ANNA));
 
             assertThat(reel.holding().whereabouts().received()).isEqualTo(50_200);
             assertThat(reel.holding().costInStock()).isEqualTo(1800);
@@ -190,7 +197,8 @@ class ReelTest {
         @Test
         void what_adds_up_cannot_be_settled() {
             assertThatExceptionOfType(ReelRefused.NothingToSettle.class)
-                    .isThrownBy(() -> after(receive("50 m", 1800), handOut(ANNA)).decide(settle(WITH_ANNA)));
+                    .isThrownBy(
+                            () -> after(receive("50 m", 1800), handOut(ANNA)).decide(settle(WITH_ANNA)));
         }
     }
 }

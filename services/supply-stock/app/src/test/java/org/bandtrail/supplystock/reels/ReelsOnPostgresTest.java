@@ -56,10 +56,11 @@ class ReelsOnPostgresTest {
         ReelId reel = new ReelId("R-200");
         send(receive(reel, "50 m", 1800));
 
-        assertThatExceptionOfType(IllegalStateException.class).isThrownBy(() -> work.inOneTransaction(() -> {
-            commands.send(new ReelCommand.HandOut(reel, KIT, DEPOT, ANNA, KEEPER, NOW));
-            throw new IllegalStateException("the rest of the work fails");
-        }));
+        assertThatExceptionOfType(IllegalStateException.class)
+                .isThrownBy(() -> work.inOneTransaction(() -> {
+                    commands.send(new ReelCommand.HandOut(reel, KIT, DEPOT, ANNA, KEEPER, NOW));
+                    throw new IllegalStateException("the rest of the work fails");
+                }));
 
         assertThat(events(reel)).isEqualTo(1);
         send(new ReelCommand.HandOut(reel, KIT, DEPOT, BORIS, KEEPER, NOW));

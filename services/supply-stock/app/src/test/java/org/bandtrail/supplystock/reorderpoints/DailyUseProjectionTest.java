@@ -117,8 +117,7 @@ class DailyUseProjectionTest {
         moved("R-1", CREW, NORTH, 1_500, "2026-05-08T17:00:00Z");
         apply();
 
-        ItemAtDepot north =
-                new ItemAtDepot("TAPE-1", MaterialKind.TAPE, "NORTH", 21_500, LocalDate.of(2026, 5, 4));
+        ItemAtDepot north = new ItemAtDepot("TAPE-1", MaterialKind.TAPE, "NORTH", 21_500, LocalDate.of(2026, 5, 4));
         ItemAtDepot south = new ItemAtDepot("TAPE-1", MaterialKind.TAPE, "SOUTH", 7_000, null);
         assertThat(records().page("", 10)).containsExactly(north, south);
         assertThat(records().page(north.key(), 10)).containsExactly(south);

@@ -91,7 +91,9 @@ class ReorderPointsOverHttpTest {
         assertThat(row.get("safetyStock").asLong()).isEqualTo(5_337);
         assertThat(row.get("reorderPoint").asLong()).isEqualTo(25_337);
         assertThat(row.get("reorderNow").asBoolean()).isFalse();
-        assertThat(row.get("formula").asString()).startsWith("R = m L + z sqrt(").endsWith("= 25337");
+        assertThat(row.get("formula").asString())
+                .startsWith("R = m L + z sqrt(")
+                .endsWith("= 25337");
         assertThat(LocalDate.parse(row.get("runsOutOn").asString())).isAfter(LocalDate.now(clock));
         assertThat(row.get("note").isNull()).isTrue();
     }

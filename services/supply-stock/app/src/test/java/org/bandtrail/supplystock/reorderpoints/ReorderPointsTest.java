@@ -55,13 +55,17 @@ class ReorderPointsTest {
     @Test
     void fasteners_are_counted_and_not_measured() {
         Reckoning pieces = Reckoning.of(
-                MaterialKind.FASTENER, new DemandPerDay(1, Math.sqrt(3)), LeadTime.fixed(10), new CycleServiceLevel(950));
+                MaterialKind.FASTENER,
+                new DemandPerDay(1, Math.sqrt(3)),
+                LeadTime.fixed(10),
+                new CycleServiceLevel(950));
         assertThat(pieces.reorderPoint()).isEqualTo(20);
         assertThat(pieces.safetyStock()).isEqualTo(10);
         assertThat(pieces.z()).isNull();
         assertThat(pieces.formula())
-                .isEqualTo("R = smallest r with P(X <= r) >= 0.950, X negative binomial with mean m L = 1.00 x 10 = 10.0"
-                        + " and variance L s^2 + m^2 sL^2 = 10 x 1.73^2 + 1.00^2 x 0^2 = 30.0: R = 20");
+                .isEqualTo(
+                        "R = smallest r with P(X <= r) >= 0.950, X negative binomial with mean m L = 1.00 x 10 = 10.0"
+                                + " and variance L s^2 + m^2 sL^2 = 10 x 1.73^2 + 1.00^2 x 0^2 = 30.0: R = 20");
         assertThat(pieces.source()).contains("Silver").contains("Johnson");
     }
 

@@ -46,8 +46,7 @@ final class UseHistory {
     }
 
     private static Entry entry(Place source, Place target, long mm, String when) {
-        return new Entry(
-                List.of(new Move(source, target, mm)), List.of(), WHO, Occurred.at(Instant.parse(when)));
+        return new Entry(List.of(new Move(source, target, mm)), List.of(), WHO, Occurred.at(Instant.parse(when)));
     }
 
     private void add(ReelEvent event) {

@@ -88,7 +88,8 @@ class SpendOverHttpTest {
 
         JsonNode first = get("/spend?by=site&limit=1&after=SPEND-B ZZZ");
         assertThat(first.get("rows").get(0).get("siteId").asString()).isEqualTo("SPEND-C");
-        JsonNode second = get("/spend?by=site&limit=1&after=" + first.get("next").asString());
+        JsonNode second =
+                get("/spend?by=site&limit=1&after=" + first.get("next").asString());
         assertThat(second.get("rows").get(0).get("siteId").asString()).isEqualTo("SPEND-D");
     }
 

@@ -61,10 +61,7 @@ class SpendProjectionTest {
                         new SpendRow("S-2 USD", "S-2", null, null, "USD", 3_34, 0, 0, 3_34, 1_000, 0, 0));
         assertThat(books().rows(SpendBy.TREE, "", 10))
                 .extracting(SpendRow::treeId, SpendRow::siteId, SpendRow::totalMinor)
-                .containsExactly(
-                        tuple("T-1", "S-1", 3_33L),
-                        tuple("T-3", "S-1", 3_00L),
-                        tuple("T-2", "S-2", 3_34L));
+                .containsExactly(tuple("T-1", "S-1", 3_33L), tuple("T-3", "S-1", 3_00L), tuple("T-2", "S-2", 3_34L));
         assertThat(books().identities()).containsExactly(SpendIdentity.of("USD", 10_00, 33, 9_67, 0));
     }
 
@@ -113,7 +110,9 @@ class SpendProjectionTest {
                 .handOut("R-1")
                 .fit("R-1", 1_000, "T-1", "S-1"));
         jdbc.sql("UPDATE spend SET cost_minor = cost_minor + 1").update();
-        assertThat(books().identities()).extracting(SpendIdentity::differenceMinor).containsExactly(-1L);
+        assertThat(books().identities())
+                .extracting(SpendIdentity::differenceMinor)
+                .containsExactly(-1L);
     }
 
     @Test

@@ -1,9 +1,7 @@
 package org.bandtrail.frontdesk.trees;
 
-import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
 import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
@@ -44,7 +42,7 @@ class ImportController {
 
     @PostMapping("/import/columns")
     String columns(@RequestParam MultipartFile file, Model page) throws IOException {
-        String text = new String(file.getBytes(), StandardCharsets.UTF_8);
+        String text = TreeFile.text(file.getBytes());
         if (text.isBlank()) {
             page.addAttribute(
                     "problem",
@@ -95,21 +93,12 @@ class ImportController {
     }
 
     private String mapping(Model page, String text, String fileName, Entered entered) {
-        page.addAttribute("columns", header(text));
+        page.addAttribute("columns", TreeFile.columns(text));
         page.addAttribute("text", text);
         page.addAttribute("fileName", fileName);
         page.addAttribute("sites", installs.sites());
         page.addAttribute("entered", entered);
         return "import-columns";
-    }
-
-    private static List<String> header(String text) {
-        try (CsvReader<de.siegmar.fastcsv.reader.CsvRecord> csv =
-                CsvReader.builder().ofCsvRecord(text)) {
-            return csv.stream().findFirst().map(record -> record.getFields()).orElse(List.of());
-        } catch (IOException cannotClose) {
-            throw new java.io.UncheckedIOException(cannotClose);
-        }
     }
 
     private static MultiValueMap<String, Object> parts(String text, String name, Map<String, Object> mapping) {

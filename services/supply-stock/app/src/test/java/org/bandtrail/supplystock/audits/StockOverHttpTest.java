@@ -11,7 +11,9 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.client.RestClient;
+import tools.jackson.core.type.TypeReference;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The depot's part of the main job through the front door, as a client would do it. */
 @OnPostgres
@@ -30,40 +32,18 @@ class StockOverHttpTest {
         batch("HT-B1", 100);
         batch("HT-B2", 100);
 
-        JsonNode kit = ok(
-                "/handouts",
-                Map.of(
-                        "kitId",
-                        "HT-K1",
-                        "depotId",
-                        "HT",
-                        "crewId",
-                        "HT-C",
-                        "personId",
-                        "HT-P",
-                        "reels",
-                        new String[] {"HT-R1"},
-                        "fasteners",
-                        new Object[] {Map.of("materialCode", "HT-PIN", "pieces", 150)},
-                        "happenedAt",
-                        "2026-05-04T07:00:00Z"));
+        JsonNode kit = ok("/handouts", json("""
+                {"kitId": "HT-K1", "depotId": "HT", "crewId": "HT-C", "personId": "HT-P", "reels": ["HT-R1"],
+                 "fasteners": [{"materialCode": "HT-PIN", "pieces": 150}], "happenedAt": "2026-05-04T07:00:00Z"}"""));
         assertThat(kit.path("lines"))
                 .as("fasteners come from the oldest batch first")
                 .extracting(line ->
                         line.path("id").asString() + " " + line.path("quantity").asLong())
                 .containsExactly("HT-R1 50000", "HT-B1 100", "HT-B2 50");
 
-        JsonNode back = ok(
-                "/returns",
-                Map.of(
-                        "personId",
-                        "HT-P",
-                        "depotId",
-                        "HT",
-                        "reels",
-                        new Object[] {Map.of("reelId", "HT-R1", "measured", "162 ft 6 in")},
-                        "happenedAt",
-                        "2026-05-04T17:00:00Z"));
+        JsonNode back = ok("/returns", json("""
+                {"personId": "HT-P", "depotId": "HT", "reels": [{"reelId": "HT-R1", "measured": "162 ft 6 in"}],
+                 "happenedAt": "2026-05-04T17:00:00Z"}"""));
         assertThat(back.path("lines").get(0).path("difference").asLong()).isEqualTo(49_530 - 50_000);
 
         JsonNode audit = get("/audit");
@@ -83,21 +63,9 @@ class StockOverHttpTest {
     @Test
     void the_same_request_twice_does_its_work_once_and_other_content_under_its_id_is_refused() {
         item("TW-TAPE", Map.of("kind", "TAPE", "width", "127 mm", "reelLength", "50 m"));
-        Map<String, Object> request = Map.of(
-                "commandId",
-                UUID.randomUUID(),
-                "reelId",
-                "TW-R1",
-                "materialCode",
-                "TW-TAPE",
-                "depotId",
-                "TW",
-                "length",
-                "50 m",
-                "cost",
-                Map.of("minor", 1800, "currency", "USD"),
-                "happenedAt",
-                "2026-04-20T08:00:00Z");
+        Map<String, Object> request = withId(json("""
+                {"reelId": "TW-R1", "materialCode": "TW-TAPE", "depotId": "TW", "length": "50 m",
+                 "cost": {"minor": 1800, "currency": "USD"}, "happenedAt": "2026-04-20T08:00:00Z"}"""));
 
         JsonNode first = post("/reels", request).getBody();
         JsonNode again = post("/reels", request).getBody();
@@ -115,21 +83,9 @@ class StockOverHttpTest {
         item("AL-TAPE", Map.of("kind", "TAPE", "width", "127 mm", "reelLength", "50 m"));
         reel("AL-R1", "AL-TAPE", "50 m");
 
-        ResponseEntity<JsonNode> refused = post(
-                "/handouts",
-                withId(Map.of(
-                        "kitId",
-                        "AL-K1",
-                        "depotId",
-                        "AL",
-                        "crewId",
-                        "AL-C",
-                        "personId",
-                        "AL-P",
-                        "reels",
-                        new String[] {"AL-R1", "AL-R2"},
-                        "happenedAt",
-                        "2026-05-04T07:00:00Z")));
+        ResponseEntity<JsonNode> refused = post("/handouts", withId(json("""
+                {"kitId": "AL-K1", "depotId": "AL", "crewId": "AL-C", "personId": "AL-P", "reels": ["AL-R1", "AL-R2"],
+                 "happenedAt": "2026-05-04T07:00:00Z"}""")));
 
         assertThat(refused.getStatusCode().value()).isEqualTo(409);
         assertThat(refused.getHeaders().getContentType()).isEqualTo(MediaType.APPLICATION_PROBLEM_JSON);
@@ -139,21 +95,9 @@ class StockOverHttpTest {
 
     @Test
     void a_length_without_a_unit_is_answered_with_what_to_write() {
-        ResponseEntity<JsonNode> answer = post(
-                "/reels",
-                withId(Map.of(
-                        "reelId",
-                        "NU-R1",
-                        "materialCode",
-                        "NU-TAPE",
-                        "depotId",
-                        "NU",
-                        "length",
-                        "50",
-                        "cost",
-                        Map.of("minor", 1, "currency", "USD"),
-                        "happenedAt",
-                        "2026-04-20T08:00:00Z")));
+        ResponseEntity<JsonNode> answer = post("/reels", withId(json("""
+                {"reelId": "NU-R1", "materialCode": "NU-TAPE", "depotId": "NU", "length": "50",
+                 "cost": {"minor": 1, "currency": "USD"}, "happenedAt": "2026-04-20T08:00:00Z"}""")));
 
         assertThat(answer.getStatusCode().value()).isEqualTo(400);
         assertThat(String.valueOf(answer.getBody())).contains("[50]").contains("unit");
@@ -176,39 +120,19 @@ class StockOverHttpTest {
     }
 
     private void reel(String id, String code, String length) {
-        ok(
-                "/reels",
-                Map.of(
-                        "reelId",
-                        id,
-                        "materialCode",
-                        code,
-                        "depotId",
-                        id.substring(0, 2),
-                        "length",
-                        length,
-                        "cost",
-                        Map.of("minor", 1800, "currency", "USD"),
-                        "happenedAt",
-                        "2026-04-20T08:00:00Z"));
+        ok("/reels", json("""
+                {"reelId": "%s", "materialCode": "%s", "depotId": "%s", "length": "%s",
+                 "cost": {"minor": 1800, "currency": "USD"}, "happenedAt": "2026-04-20T08:00:00Z"}""".formatted(id, code, id.substring(0, 2), length)));
     }
 
     private void batch(String id, int pieces) {
-        ok(
-                "/batches",
-                Map.of(
-                        "batchId",
-                        id,
-                        "materialCode",
-                        "HT-PIN",
-                        "depotId",
-                        "HT",
-                        "pieces",
-                        pieces,
-                        "cost",
-                        Map.of("minor", 500, "currency", "USD"),
-                        "happenedAt",
-                        "2026-04-2" + id.charAt(4) + "T08:00:00Z"));
+        ok("/batches", json("""
+                {"batchId": "%s", "materialCode": "HT-PIN", "depotId": "HT", "pieces": %d,
+                 "cost": {"minor": 500, "currency": "USD"}, "happenedAt": "2026-04-2%sT08:00:00Z"}""".formatted(id, pieces, id.charAt(4))));
+    }
+
+    private static Map<String, Object> json(String text) {
+        return JsonMapper.shared().readValue(text, new TypeReference<>() {});
     }
 
     private static Map<String, Object> withId(Map<String, Object> fields) {
@@ -233,7 +157,7 @@ class StockOverHttpTest {
                 .body(body)
                 .exchange((request, response) -> ResponseEntity.status(response.getStatusCode())
                         .headers(response.getHeaders())
-                        .body(tools.jackson.databind.json.JsonMapper.shared().readTree(response.getBody())));
+                        .body(JsonMapper.shared().readTree(response.getBody())));
     }
 
     private JsonNode get(String path) {

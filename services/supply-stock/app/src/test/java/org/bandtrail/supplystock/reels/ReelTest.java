@@ -44,16 +44,10 @@ class ReelTest {
 
         @Test
         void fasteners_do_not_come_on_reels() {
-            assertThatExceptionOfType(ReelRefused.NotOnReels.class)
-                    .isThrownBy(() -> Reel.UNKNOWN.decide(new ReelCommand.Receive(
-                            REEL,
-                            TAPE,
-                            MaterialKind.FASTENER,
-                            receive("1 m", 1).length(),
-                            receive("1 m", 1).cost(),
-                            DEPOT,
-                            KEEPER,
-                            NOW)));
+            ReelCommand.Receive tape = receive("1 m", 1);
+            var pins = new ReelCommand.Receive(
+                    REEL, TAPE, MaterialKind.FASTENER, tape.length(), tape.cost(), DEPOT, KEEPER, NOW);
+            assertThatExceptionOfType(ReelRefused.NotOnReels.class).isThrownBy(() -> Reel.UNKNOWN.decide(pins));
         }
 
         @Test

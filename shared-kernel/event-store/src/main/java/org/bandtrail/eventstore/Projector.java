@@ -3,6 +3,7 @@ package org.bandtrail.eventstore;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.Condition;
+import java.util.concurrent.locks.LockSupport;
 import java.util.concurrent.locks.ReentrantLock;
 import org.axonframework.eventhandling.GlobalSequenceTrackingToken;
 import org.axonframework.eventhandling.TrackingToken;
@@ -21,6 +22,10 @@ final class Projector implements Runnable {
     private static final Logger LOG = LoggerFactory.getLogger(Projector.class);
     private static final int PAGE = 2_000;
     private static final long IDLE_MILLIS = 200;
+
+    /** Under load a look gathers what came meanwhile: one transaction for many events instead of one for each. */
+    private static final long BETWEEN_LOOKS_MILLIS = 50;
+
     private static final long LONGEST_BACKOFF_MILLIS = 10_000;
 
     private final Projection projection;
@@ -101,11 +106,13 @@ final class Projector implements Runnable {
         long backoff = 0;
         while (running) {
             try {
+                long looked = System.nanoTime();
                 boolean more = step();
                 failure = null;
                 backoff = 0;
                 if (!more) {
                     rest(IDLE_MILLIS);
+                    gather(BETWEEN_LOOKS_MILLIS - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - looked));
                 }
             } catch (UnableToClaimTokenException otherReplica) {
                 rest(LONGEST_BACKOFF_MILLIS / 2);
@@ -141,7 +148,7 @@ final class Projector implements Runnable {
             return false;
         }
         position = moved.to(); // only now: whoever waits for the position must find the rows
-        return moved.to() > moved.from();
+        return moved.to() - moved.from() >= PAGE;
     }
 
     private long fetchPosition() {
@@ -150,6 +157,12 @@ final class Projector implements Runnable {
         }
         TrackingToken token = tokens.fetchToken(name(), 0);
         return token == null ? 0 : token.position().orElse(0);
+    }
+
+    private void gather(long millis) {
+        if (millis > 0 && running) {
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(millis));
+        }
     }
 
     private void rest(long millis) {

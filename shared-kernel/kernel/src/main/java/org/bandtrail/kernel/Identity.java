@@ -4,8 +4,11 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** The one spelling rule of all identities: upper-case letters, digits and dashes, 1 to 40 characters. */
-final class Identity {
+/**
+ * The one spelling rule of all identities: upper-case letters, digits and dashes, 1 to 40 characters. Services use it for
+ * identities of their own, such as a purchase's.
+ */
+public final class Identity {
     private static final Pattern SPELLING = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,39}");
 
     private Identity() {}
@@ -15,7 +18,7 @@ final class Identity {
      *
      * @throws IllegalArgumentException naming the kind and the value if it is missing or not spelt as an identity
      */
-    static String checked(String kind, @Nullable String value) {
+    public static String checked(String kind, @Nullable String value) {
         if (value == null) {
             throw new IllegalArgumentException("A %s is missing. Give its identity.".formatted(kind));
         }

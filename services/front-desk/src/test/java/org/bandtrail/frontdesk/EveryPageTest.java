@@ -2,11 +2,14 @@ package org.bandtrail.frontdesk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import org.bandtrail.frontdesk.people.Role;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every page that shows something, from recorded answers. */
 class EveryPageTest {
@@ -88,6 +91,20 @@ class EveryPageTest {
         assertThat(answer.getContentAsString())
                 .startsWith("reel_id,material_code,received_mm,in_depot_mm")
                 .contains("R-0001,TAPE-127,45720,0,12400,24770,4600,0,3950,0,crew:P-CREW,3850,USD,");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"reels", "batches", "handouts", "reorder", "waste", "where", "trees", "sites", "bands", "spend",
+        "audit"})
+    void every_list_comes_out_as_a_sheet_with_its_header(String list) throws Exception {
+        desk.services().answers("GET /bands", 200, "{\"rows\":[],\"next\":null}");
+        var answer = desk.reads(Role.FINANCE, "/" + list + ".xlsx");
+
+        assertThat(answer.getStatus()).as(list).isEqualTo(200);
+        assertThat(answer.getHeader("Content-Disposition")).contains("attachment").endsWith(".xlsx\"");
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(answer.getContentAsByteArray()))) {
+            assertThat(book.getFirstSheet().read().getFirst().getCellText(0)).isNotBlank();
+        }
     }
 
     @Test

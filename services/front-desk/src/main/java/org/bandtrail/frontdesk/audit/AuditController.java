@@ -7,12 +7,13 @@ import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
@@ -31,9 +32,9 @@ class AuditController {
         return shown(page, Entered.fresh(Map.of()));
     }
 
-    @GetMapping("/audit.csv")
-    ResponseEntity<byte[]> file() {
-        return new Csv<Books.Finding>()
+    @GetMapping("/audit.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
+        return new Listing<Books.Finding>()
                 .column("what", Books.Finding::what)
                 .column("material", Books.Finding::material)
                 .column("reel_or_batch", Books.Finding::id)
@@ -42,7 +43,7 @@ class AuditController {
                 .column("quantity", Books.Finding::quantity)
                 .column("unit", Books.Finding::unit)
                 .column("since", Books.Finding::since)
-                .file("audit-findings", stock.audit().findings());
+                .file("audit-findings", ending, stock.audit().findings());
     }
 
     @PostMapping("/audit/settle")

@@ -11,7 +11,7 @@ import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.Visits;
 import org.bandtrail.frontdesk.pages.Desk;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -76,9 +76,9 @@ class BandsController {
         return "bands";
     }
 
-    @GetMapping("/bands.csv")
-    ResponseEntity<byte[]> file(@RequestParam(defaultValue = "") String site) {
-        return new Csv<Installs.Band>()
+    @GetMapping("/bands.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending, @RequestParam(defaultValue = "") String site) {
+        return new Listing<Installs.Band>()
                 .column("band_id", Installs.Band::bandId)
                 .column("tree_id", Installs.Band::treeId)
                 .column("site_id", Installs.Band::siteId)
@@ -92,7 +92,7 @@ class BandsController {
                 .column("pieces", Installs.Band::pieces)
                 .column("height_mm", Installs.Band::heightMm)
                 .column("must_remove_by", Installs.Band::mustRemoveBy)
-                .file("bands", installs.allBands(Map.of("site", site)));
+                .file("bands", ending, installs.allBands(Map.of("site", site)));
     }
 
     @GetMapping("/bands/{bandId}")

@@ -13,12 +13,13 @@ import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -52,16 +53,16 @@ class HandoutsController {
         return "handouts";
     }
 
-    @GetMapping("/handouts.csv")
-    ResponseEntity<byte[]> file() {
-        return new Csv<Stock.Handout>()
+    @GetMapping("/handouts.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
+        return new Listing<Stock.Handout>()
                 .column("kit_id", Stock.Handout::kitId)
                 .column("depot_id", Stock.Handout::depotId)
                 .column("crew_id", Stock.Handout::crewId)
                 .column("person_id", Stock.Handout::personId)
                 .column("handed_out_at", Stock.Handout::handedOutAt)
                 .column("still_out", Stock.Handout::open)
-                .file("handouts", stock.allHandouts());
+                .file("handouts", ending, stock.allHandouts());
     }
 
     @GetMapping("/handouts/new")

@@ -9,12 +9,13 @@ import org.bandtrail.frontdesk.neighbours.Visits;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -34,16 +35,16 @@ class WasteController {
         return shown(page, Entered.fresh(Map.of()));
     }
 
-    @GetMapping("/waste.csv")
-    ResponseEntity<byte[]> file() {
-        return new Csv<Visits.Bag>()
+    @GetMapping("/waste.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
+        return new Listing<Visits.Bag>()
                 .column("bag_id", Visits.Bag::bagId)
                 .column("tape_mm", Visits.Bag::tapeMm)
                 .column("mesh_mm", Visits.Bag::meshMm)
                 .column("pieces", Visits.Bag::pieces)
                 .column("state", Visits.Bag::state)
                 .column("load_id", Visits.Bag::loadId)
-                .file("waste-bags", inspections.bags());
+                .file("waste-bags", ending, inspections.bags());
     }
 
     @PostMapping("/loads")

@@ -12,7 +12,7 @@ import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.trail.Drawn;
 import org.bandtrail.frontdesk.trail.Flow;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -45,9 +45,9 @@ class BatchesController {
         return "batches";
     }
 
-    @GetMapping("/batches.csv")
-    ResponseEntity<byte[]> file() {
-        return new Csv<Stock.Batch>()
+    @GetMapping("/batches.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
+        return new Listing<Stock.Batch>()
                 .column("batch_id", Stock.Batch::batchId)
                 .column("material_code", Stock.Batch::materialCode)
                 .column("received_pieces", Stock.Batch::receivedPieces)
@@ -58,7 +58,7 @@ class BatchesController {
                 .column("disposed_pieces", Stock.Batch::disposedPieces)
                 .column("missing_pieces", Stock.Batch::missingPieces)
                 .column("written_off_pieces", Stock.Batch::writtenOffPieces)
-                .file("fasteners", stock.allBatches(Map.of()));
+                .file("fasteners", ending, stock.allBatches(Map.of()));
     }
 
     @GetMapping("/batches/{batchId}")

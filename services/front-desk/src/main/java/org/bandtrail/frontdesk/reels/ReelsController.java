@@ -12,7 +12,7 @@ import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.trail.Drawn;
 import org.bandtrail.frontdesk.trail.Flow;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -54,9 +54,9 @@ class ReelsController {
         return "reels";
     }
 
-    @GetMapping("/reels.csv")
-    ResponseEntity<byte[]> file() {
-        return new Csv<Stock.Reel>()
+    @GetMapping("/reels.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
+        return new Listing<Stock.Reel>()
                 .column("reel_id", Stock.Reel::reelId)
                 .column("material_code", Stock.Reel::materialCode)
                 .column("received_mm", Stock.Reel::receivedMm)
@@ -75,7 +75,7 @@ class ReelsController {
                         "currency",
                         reel -> reel.cost() == null ? null : reel.cost().currency())
                 .column("last_moved_at", Stock.Reel::lastMovedAt)
-                .file("reels", stock.allReels(Map.of()));
+                .file("reels", ending, stock.allReels(Map.of()));
     }
 
     @GetMapping("/reels/{reelId}")

@@ -9,7 +9,7 @@ import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -34,9 +34,9 @@ class ReorderController {
         return shown(page, Entered.fresh(Map.of()));
     }
 
-    @GetMapping("/reorder.csv")
-    ResponseEntity<byte[]> file() {
-        return new Csv<Books.ReorderPoint>()
+    @GetMapping("/reorder.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
+        return new Listing<Books.ReorderPoint>()
                 .column("material_code", Books.ReorderPoint::materialCode)
                 .column("depot_id", Books.ReorderPoint::depotId)
                 .column("unit", Books.ReorderPoint::unit)
@@ -51,7 +51,7 @@ class ReorderController {
                 .column("reorder_point", Books.ReorderPoint::reorderPoint)
                 .column("reorder_now", Books.ReorderPoint::reorderNow)
                 .column("runs_out_on", Books.ReorderPoint::runsOutOn)
-                .file("reorder-points", stock.reorderPoints());
+                .file("reorder-points", ending, stock.reorderPoints());
     }
 
     @PostMapping("/reorder/{materialCode}")

@@ -8,13 +8,14 @@ import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.NeighbourSilent;
 import org.bandtrail.frontdesk.neighbours.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 
 /** Spend per site. */
 @Controller
@@ -57,9 +58,9 @@ class SpendController {
         return "spend";
     }
 
-    @GetMapping("/spend.csv")
-    ResponseEntity<byte[]> file() {
-        return new Csv<Books.SpendLine>()
+    @GetMapping("/spend.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
+        return new Listing<Books.SpendLine>()
                 .column("site_id", Books.SpendLine::siteId)
                 .column("currency", Books.SpendLine::currency)
                 .column("tape_minor", Books.SpendLine::tapeMinor)
@@ -69,7 +70,7 @@ class SpendController {
                 .column("tape_mm", Books.SpendLine::tapeMm)
                 .column("mesh_mm", Books.SpendLine::meshMm)
                 .column("pieces", Books.SpendLine::pieces)
-                .file("spend-per-site", stock.spend("site").rows());
+                .file("spend-per-site", ending, stock.spend("site").rows());
     }
 
     private Map<String, String> names() {

@@ -6,11 +6,12 @@ import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 
@@ -57,8 +58,8 @@ class TrailController {
         return "where";
     }
 
-    @GetMapping("/where.csv")
-    ResponseEntity<byte[]> file() {
+    @GetMapping("/where.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
         List<Stock.AtPlace> places = new ArrayList<>();
         String after = "";
         while (after != null) {
@@ -66,11 +67,11 @@ class TrailController {
             places.addAll(rows.rows());
             after = rows.next();
         }
-        return new Csv<Stock.AtPlace>()
+        return new Listing<Stock.AtPlace>()
                 .column("place", Stock.AtPlace::place)
                 .column("tape_mm", Stock.AtPlace::tapeMm)
                 .column("mesh_mm", Stock.AtPlace::meshMm)
                 .column("pieces", Stock.AtPlace::pieces)
-                .file("whereabouts", places);
+                .file("whereabouts", ending, places);
     }
 }

@@ -7,12 +7,13 @@ import org.bandtrail.frontdesk.neighbours.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
@@ -32,16 +33,16 @@ class SitesController {
         return "sites";
     }
 
-    @GetMapping("/sites.csv")
-    ResponseEntity<byte[]> file() {
-        return new Csv<Installs.Site>()
+    @GetMapping("/sites.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending) {
+        return new Listing<Installs.Site>()
                 .column("site_id", Installs.Site::siteId)
                 .column("name", Installs.Site::name)
                 .column("latitude", Installs.Site::lat)
                 .column("longitude", Installs.Site::lon)
                 .column("trees", Installs.Site::trees)
                 .column("bands_up", Installs.Site::bandsUp)
-                .file("sites", installs.sites());
+                .file("sites", ending, installs.sites());
     }
 
     @GetMapping("/sites/new")

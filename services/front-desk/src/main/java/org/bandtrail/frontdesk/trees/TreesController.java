@@ -9,7 +9,7 @@ import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
-import org.bandtrail.frontdesk.wording.Csv;
+import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -46,9 +46,9 @@ class TreesController {
         return "trees";
     }
 
-    @GetMapping("/trees.csv")
-    ResponseEntity<byte[]> file(@RequestParam(defaultValue = "") String site) {
-        return new Csv<Installs.Tree>()
+    @GetMapping("/trees.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(@PathVariable String ending, @RequestParam(defaultValue = "") String site) {
+        return new Listing<Installs.Tree>()
                 .column("tree_id", Installs.Tree::treeId)
                 .column("site_id", Installs.Tree::siteId)
                 .column("tag", Installs.Tree::tag)
@@ -56,7 +56,7 @@ class TreesController {
                 .column("girth_mm", Installs.Tree::girthMm)
                 .column("girth_measured_at", Installs.Tree::girthMeasuredAt)
                 .column("bands_up", Installs.Tree::bandsUp)
-                .file("trees", installs.allTrees(Map.of("site", site)));
+                .file("trees", ending, installs.allTrees(Map.of("site", site)));
     }
 
     @GetMapping("/trees/{treeId}")

@@ -63,7 +63,7 @@ final class CommandPath {
                         MaterialKind.TAPE,
                         Length.ofMm(10_000_000),
                         Money.of(100_000, "USD"),
-                        new DepotId("D-B"),
+                        Place.depot(new DepotId("D-B")),
                         WHO,
                         Occurred.at(Instant.EPOCH)));
                 return id;

@@ -27,14 +27,14 @@ class Findings {
                                  WHERE h.id = p.id AND p.place_kind || ':' || p.place_id IN (h.source, h.target)) AS since
                         FROM reel_place p JOIN reel_balance b ON b.id = p.id
                         WHERE (p.place_kind = 'missing' AND p.quantity <> 0)
-                           OR (p.place_kind <> 'supplier' AND p.quantity < 0)
+                           OR (p.place_kind NOT IN ('supplier', 'slit') AND p.quantity < 0)
                         UNION ALL
                         SELECT 'batch', p.id, p.place_kind || ':' || p.place_id, p.quantity, b.last_holder,
                                (SELECT max(h.happened_at) FROM batch_history h
                                  WHERE h.id = p.id AND p.place_kind || ':' || p.place_id IN (h.source, h.target))
                         FROM batch_place p JOIN batch_balance b ON b.id = p.id
                         WHERE (p.place_kind = 'missing' AND p.quantity <> 0)
-                           OR (p.place_kind <> 'supplier' AND p.quantity < 0)
+                           OR (p.place_kind NOT IN ('supplier', 'slit') AND p.quantity < 0)
                         ORDER BY since, id""")
                 .query((row, number) -> finding(
                         row.getString("material"),

@@ -58,7 +58,8 @@ class Laws {
             String name = NAMES.getOrDefault(material, material);
             laws.add(new Law(
                     name + ": everything",
-                    "received = in depots + with crews + on trees + in waste bags + disposed + missing + written off",
+                    "received = set aside + in depots + on the way + in vehicles + with crews + on trees + in waste bags"
+                            + " + disposed + slit + missing + written off",
                     received.getOrDefault(material, 0L),
                     there.values().stream().mapToLong(Long::longValue).sum(),
                     unit));
@@ -79,8 +80,8 @@ class Laws {
     private Map<String, Map<Station, Long>> balances(String prefix, String kind) {
         Map<String, Map<Station, Long>> balances = new TreeMap<>();
         jdbc.sql("""
-                        SELECT %2$s, sum(in_depot), sum(with_crew), sum(on_tree), sum(in_bag), sum(disposed), sum(missing),
-                               sum(written_off)
+                        SELECT %2$s, sum(set_aside), sum(in_depot), sum(in_transit), sum(in_vehicle), sum(with_crew), sum(on_tree),
+                               sum(in_bag), sum(disposed), sum(slit), sum(missing), sum(written_off)
                         FROM %1$s_balance b GROUP BY 1""".formatted(prefix, kind)).query(row -> {
             Map<Station, Long> there = new EnumMap<>(Station.class);
             for (Station station : Station.values()) {
@@ -94,20 +95,22 @@ class Laws {
     private List<Law> ofMoney() {
         return jdbc.sql("""
                         WITH book AS (
-                            SELECT currency, cost_minor, charged_minor, written_off_minor FROM reel_balance
+                            SELECT currency, cost_minor, charged_minor, written_off_minor + written_down_minor AS lost_minor,
+                                   slit_minor FROM reel_balance
                             UNION ALL
-                            SELECT currency, cost_minor, charged_minor, written_off_minor FROM batch_balance),
+                            SELECT currency, cost_minor, charged_minor, written_off_minor + written_down_minor, slit_minor
+                            FROM batch_balance),
                         paid AS (
                             SELECT b.currency, h.cost_minor FROM reel_history h JOIN reel_balance b ON b.id = h.id
                             UNION ALL
                             SELECT b.currency, h.cost_minor FROM batch_history h JOIN batch_balance b ON b.id = h.id)
                         SELECT currency, sum(cost_minor),
-                               sum(cost_minor - charged_minor - written_off_minor)
+                               sum(cost_minor - charged_minor - lost_minor - slit_minor)
                                  + coalesce((SELECT sum(p.cost_minor) FROM paid p WHERE p.currency = book.currency), 0)
                         FROM book WHERE currency IS NOT NULL GROUP BY currency ORDER BY currency""")
                 .query((row, number) -> new Law(
                         "Money in " + row.getString(1),
-                        "cost received = cost still in stock + charged to sites + written off",
+                        "cost of all reels and batches = still in stock + charged to sites + written off or down + slit",
                         row.getLong(2),
                         row.getLong(3),
                         row.getString(1) + " minor units"))

@@ -4,7 +4,10 @@ import java.util.List;
 import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
+import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Pieces;
+import org.bandtrail.supplystock.batches.BatchEvent.Arrived;
+import org.bandtrail.supplystock.batches.BatchEvent.CostChanged;
 import org.bandtrail.supplystock.batches.BatchEvent.HandedOut;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesCorrected;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesDisposed;
@@ -15,13 +18,17 @@ import org.bandtrail.supplystock.batches.BatchEvent.PiecesScrapped;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesTakenDown;
 import org.bandtrail.supplystock.batches.BatchEvent.PiecesWrittenOff;
 import org.bandtrail.supplystock.batches.BatchEvent.Received;
+import org.bandtrail.supplystock.batches.BatchEvent.Relocated;
 import org.bandtrail.supplystock.batches.BatchEvent.Returned;
+import org.bandtrail.supplystock.batches.BatchEvent.SentBack;
+import org.bandtrail.supplystock.batches.BatchEvent.WrittenDown;
 import org.bandtrail.supplystock.holdings.Charge;
 import org.bandtrail.supplystock.holdings.Entry;
 import org.bandtrail.supplystock.holdings.FieldWork;
 import org.bandtrail.supplystock.holdings.Holding;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.supplystock.holdings.StockRules;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,12 +37,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param material what is in it, null until received
  * @param kind always fasteners, null until received
+ * @param currency ISO 4217 code of what it cost, null until received
  * @param holding quantities in pieces, cost, whereabouts
  */
 public record Batch(
-        @Nullable MaterialCode material, @Nullable MaterialKind kind, Holding holding) {
+        @Nullable MaterialCode material,
+        @Nullable MaterialKind kind,
+        @Nullable String currency,
+        Holding holding) {
     /** A batch the books have never heard of. */
-    public static final Batch UNKNOWN = new Batch(null, null, Holding.NOTHING);
+    public static final Batch UNKNOWN = new Batch(null, null, null, Holding.NOTHING);
 
     /**
      * What a command makes happen.
@@ -50,6 +61,7 @@ public record Batch(
             case BatchCommand.RecordFact fact -> record(fact);
             case BatchCommand.Return back -> returned(back);
             case BatchCommand.Settle settle -> settle(settle);
+            case BatchCommand.OnShelf onShelf -> new BatchOnShelf(this).decide(onShelf);
         };
     }
 
@@ -63,8 +75,7 @@ public record Batch(
         if (receive.kind().onReels()) {
             throw new BatchRefused.NotCounted(receive.batchId(), receive.kind());
         }
-        Move receipt = new Move(
-                Place.SUPPLIER, Place.depot(receive.depot()), receive.pieces().count());
+        Move receipt = new Move(Place.SUPPLIER, receive.into(), receive.pieces().count());
         return List.of(new Received(
                 receive.batchId(),
                 receive.material(),
@@ -75,12 +86,13 @@ public record Batch(
     }
 
     private List<BatchEvent> handOut(BatchCommand.HandOut handOut) {
-        Place depot = Place.depot(handOut.depot());
-        long there = holding.at(depot);
         long wanted = handOut.pieces().count();
         if (wanted <= 0) {
             throw new BatchRefused.NothingWanted(handOut.batchId(), handOut.pieces());
         }
+        List<Move> all =
+                new BatchOnShelf(this).rules(handOut.batchId()).outOf(handOut.depot(), Place.crew(handOut.person()));
+        long there = all.stream().mapToLong(Move::quantity).sum();
         if (there >= wanted && material == null) {
             throw new BatchRefused.ReceiptMissing(handOut.batchId());
         }
@@ -88,13 +100,12 @@ public record Batch(
             throw new BatchRefused.TooFewInDepot(
                     handOut.batchId(), handOut.depot(), handOut.pieces(), Pieces.of(there));
         }
-        Move move = new Move(depot, Place.crew(handOut.person()), wanted);
         return List.of(new HandedOut(
                 handOut.batchId(),
                 material,
                 handOut.kit(),
                 handOut.person(),
-                new Entry(List.of(move), List.of(), handOut.by(), handOut.occurred())));
+                new Entry(StockRules.first(all, wanted), List.of(), handOut.by(), handOut.occurred())));
     }
 
     private List<BatchEvent> record(BatchCommand.RecordFact told) {
@@ -148,19 +159,22 @@ public record Batch(
      */
     public Batch evolve(BatchEvent event) {
         return switch (event) {
-            case Received received -> {
-                if (material != null) {
-                    throw new IllegalStateException(
-                            "Batch %s was received twice in its own history.".formatted(received.batchId()));
-                }
-                yield new Batch(
+            case Received received ->
+                received(
+                        received.batchId(),
                         received.material(),
                         received.kind(),
-                        holding.bought(
-                                        received.pieces().count(),
-                                        received.cost().minor())
-                                .after(received.entry()));
-            }
+                        received.pieces(),
+                        received.cost(),
+                        received.entry());
+            case Relocated relocated -> moved(relocated.entry());
+            case Arrived arrived -> moved(arrived.entry());
+            case SentBack back ->
+                moved(back.entry()).revalued(-back.taken().count(), -back.cost().minor(), 0);
+            case CostChanged changed ->
+                moved(changed.entry()).revalued(0, changed.delta().minor(), 0);
+            case WrittenDown down ->
+                moved(down.entry()).revalued(0, 0, down.amount().minor());
             case HandedOut handedOut -> moved(handedOut.entry());
             case PiecesFitted fitted -> moved(fitted.entry());
             case PiecesTakenDown takenDown -> moved(takenDown.entry());
@@ -174,7 +188,20 @@ public record Batch(
         };
     }
 
+    private Batch received(
+            BatchId batch, MaterialCode what, MaterialKind sort, Pieces pieces, Money cost, Entry entry) {
+        if (material != null) {
+            throw new IllegalStateException("Batch %s was received twice in its own history.".formatted(batch));
+        }
+        Holding known = holding.bought(pieces.count(), cost.minor()).after(entry);
+        return new Batch(what, sort, cost.currency(), known);
+    }
+
     private Batch moved(Entry entry) {
-        return new Batch(material, kind, holding.after(entry));
+        return new Batch(material, kind, currency, holding.after(entry));
+    }
+
+    private Batch revalued(long boughtDelta, long costDelta, long writtenDown) {
+        return new Batch(material, kind, currency, holding.revalued(boughtDelta, costDelta, writtenDown));
     }
 }

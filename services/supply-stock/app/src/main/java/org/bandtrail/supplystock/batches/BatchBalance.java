@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param materialCode null while only the field has heard of the batch
  * @param receivedPieces on the receipt, and found later
+ * @param slitPieces cut lengthwise into narrower reels; negative if it was made from a wider one
  * @param place where most of what is in stock lies, text form of a place, or null
  * @param cost actual cost of the receipt, null until received
  * @param charged part of the cost that sites have paid so far, null until received
@@ -29,6 +30,10 @@ public record BatchBalance(
         long disposedPieces,
         long writtenOffPieces,
         long missingPieces,
+        long setAsidePieces,
+        long inVehiclePieces,
+        long inTransitPieces,
+        long slitPieces,
         @Nullable String place,
         @Nullable Money cost,
         @Nullable Money charged,
@@ -50,6 +55,10 @@ public record BatchBalance(
                 row.disposed(),
                 row.writtenOff(),
                 row.missing(),
+                row.setAside(),
+                row.inVehicle(),
+                row.inTransit(),
+                row.slit(),
                 row.place(),
                 currency == null ? null : Money.of(row.costMinor(), currency),
                 currency == null ? null : Money.of(row.chargedMinor(), currency),

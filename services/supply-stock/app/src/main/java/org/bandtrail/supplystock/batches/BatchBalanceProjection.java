@@ -5,6 +5,7 @@ import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
 import org.bandtrail.supplystock.holdings.HoldingTables;
 import org.bandtrail.supplystock.holdings.Line;
+import org.bandtrail.supplystock.holdings.StockMove;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -53,7 +54,18 @@ final class BatchBalanceProjection implements Projection {
                                 received.material(),
                                 received.kind(),
                                 received.pieces().count(),
-                                received.cost()));
+                                received.cost()),
+                        Line.Revalued.NOT);
+            case BatchEvent.Relocated moved ->
+                line(position, moved, moved.what().word(), note(moved.reference(), moved.reason()));
+            case BatchEvent.Arrived arrived -> line(position, arrived, "arrived", "counted " + arrived.counted());
+            case BatchEvent.SentBack back ->
+                line(position, back, StockMove.SENT_BACK.word(), note(back.reference(), back.reason()))
+                        .revalued(-back.taken().count(), -back.cost().minor());
+            case BatchEvent.CostChanged changed ->
+                line(position, changed, changed.why().word(), changed.reference())
+                        .revalued(0, changed.delta().minor());
+            case BatchEvent.WrittenDown down -> line(position, down, "written down", down.reason());
             case BatchEvent.HandedOut out -> line(position, out, "handed out", "kit " + out.kit());
             case BatchEvent.PiecesFitted fitted -> line(position, fitted, "fitted", fitted.fact());
             case BatchEvent.PiecesTakenDown down -> line(position, down, "taken down", down.fact());
@@ -68,6 +80,10 @@ final class BatchBalanceProjection implements Projection {
     }
 
     private static Line line(long position, BatchEvent event, String what, @Nullable String note) {
-        return new Line(position, event.batchId().value(), what, note, event.entry(), null);
+        return new Line(position, event.batchId().value(), what, note, event.entry(), null, Line.Revalued.NOT);
+    }
+
+    private static @Nullable String note(@Nullable String reference, @Nullable String reason) {
+        return reference == null ? reason : reason == null ? reference : reference + ": " + reason;
     }
 }

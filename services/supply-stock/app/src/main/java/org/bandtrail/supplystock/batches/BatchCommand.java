@@ -11,20 +11,26 @@ import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.SiteId;
+import org.bandtrail.supplystock.holdings.CostChange;
 import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.supplystock.holdings.StockMove;
 import org.jspecify.annotations.Nullable;
 
 /** What people and services ask of a batch, in the order of its life. Each says who asks and when. */
 public sealed interface BatchCommand {
 
-    /** Wish: take a delivered batch into a depot at its actual cost. Refused if this batch was received before. */
+    /**
+     * Wish: take a delivered batch in at its actual cost. Refused if this batch was received before.
+     *
+     * @param into a depot, one of its bins, or set aside until it is accepted
+     */
     record Receive(
             @TargetAggregateIdentifier BatchId batchId,
             MaterialCode material,
             MaterialKind kind,
             Pieces pieces,
             Money cost,
-            DepotId depot,
+            Place into,
             PersonId by,
             Occurred occurred)
             implements BatchCommand {}
@@ -72,4 +78,64 @@ public sealed interface BatchCommand {
     record Settle(
             @TargetAggregateIdentifier BatchId batchId, Place place, String reason, PersonId by, Occurred occurred)
             implements BatchCommand {}
+
+    /** What is done with stock that no crew has. */
+    sealed interface OnShelf extends BatchCommand {}
+
+    /**
+     * Wish: move it between places of stock. Refused if the source does not have so much.
+     *
+     * @param pieces how much, or null for all that is there
+     * @param reference what explains it, such as a transfer, or null
+     * @param reason in words, or null
+     */
+    record Relocate(
+            @TargetAggregateIdentifier BatchId batchId,
+            StockMove what,
+            Place source,
+            Place target,
+            @Nullable Pieces pieces,
+            @Nullable String reference,
+            @Nullable String reason,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Fact: a transfer or vehicle arrived and this was counted. What is short is missing with the carrier. */
+    record Arrive(
+            @TargetAggregateIdentifier BatchId batchId,
+            Place source,
+            Place target,
+            Pieces counted,
+            PersonId carrier,
+            String reference,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Wish: correct a place after an approved count, by counted less expected in pieces. Needs a reason. */
+    record Adjust(
+            @TargetAggregateIdentifier BatchId batchId,
+            Place place,
+            long difference,
+            String reference,
+            String reason,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Wish: change the cost after the receipt. Refused if stock would cost less than nothing. */
+    record ChangeCost(
+            @TargetAggregateIdentifier BatchId batchId,
+            CostChange why,
+            Money delta,
+            String reference,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Wish: write its stock down to what it is still worth. Refused beyond what it costs. */
+    record WriteDown(
+            @TargetAggregateIdentifier BatchId batchId, Money amount, String reason, PersonId by, Occurred occurred)
+            implements OnShelf {}
 }

@@ -15,6 +15,7 @@ import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.Pieces;
+import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.items.Items;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
@@ -57,7 +58,7 @@ final class BatchController {
                     items.kindOf(request.materialCode()),
                     request.pieces(),
                     request.cost(),
-                    request.depotId(),
+                    Place.depot(request.depotId()),
                     by.id(),
                     new Occurred(request.happenedAt(), clock.instant())));
             return new Received(request.batchId(), request.pieces().count());

@@ -9,7 +9,10 @@ import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.Pieces;
+import org.bandtrail.supplystock.holdings.CostChange;
 import org.bandtrail.supplystock.holdings.Entry;
+import org.bandtrail.supplystock.holdings.StockMove;
+import org.jspecify.annotations.Nullable;
 
 /** What happened to a batch. Every event carries its line in the books: moves, charges, person and times. */
 public sealed interface BatchEvent {
@@ -75,4 +78,42 @@ public sealed interface BatchEvent {
     @StoredAs("batch.pieces-found")
     @Revision("1")
     record PiecesFound(BatchId batchId, String reason, Entry entry) implements BatchEvent {}
+
+    /** Moved between places of stock. */
+    @StoredAs("batch.relocated")
+    @Revision("1")
+    record Relocated(
+            BatchId batchId,
+            StockMove what,
+            @Nullable String reference,
+            @Nullable String reason,
+            Entry entry) implements BatchEvent {}
+
+    /** Sent back to the supplier; it took its cost with it. */
+    @StoredAs("batch.sent-back")
+    @Revision("1")
+    record SentBack(
+            BatchId batchId,
+            Pieces taken,
+            Money cost,
+            @Nullable String reference,
+            @Nullable String reason,
+            Entry entry) implements BatchEvent {}
+
+    /** Arrived with a transfer or vehicle, as counted. */
+    @StoredAs("batch.arrived")
+    @Revision("1")
+    record Arrived(BatchId batchId, Pieces counted, PersonId carrier, String reference, Entry entry)
+            implements BatchEvent {}
+
+    /** Its cost changed after the receipt; what was used already paid its part. */
+    @StoredAs("batch.cost-changed")
+    @Revision("1")
+    record CostChanged(BatchId batchId, CostChange why, Money delta, String reference, Entry entry)
+            implements BatchEvent {}
+
+    /** Its stock was written down to what it is still worth. */
+    @StoredAs("batch.written-down")
+    @Revision("1")
+    record WrittenDown(BatchId batchId, Money amount, String reason, Entry entry) implements BatchEvent {}
 }

@@ -21,9 +21,11 @@ class FastenersOnShelf {
 
     List<OldestFirst.OnShelf> of(MaterialCode material, DepotId depot) {
         return jdbc.sql("""
-                        SELECT b.id, b.received_at, p.quantity
+                        SELECT b.id, b.received_at, sum(p.quantity)
                         FROM batch_place p JOIN batch_balance b ON b.id = p.id
-                        WHERE p.place_kind = 'depot' AND p.place_id = ? AND p.quantity > 0 AND b.material = ?
+                        WHERE p.place_kind = 'depot' AND split_part(p.place_id, '/', 1) = ? AND p.quantity > 0
+                          AND b.material = ?
+                        GROUP BY b.id, b.received_at
                         ORDER BY b.received_at, b.id""")
                 .params(depot.value(), material.value())
                 .query((row, number) -> new OldestFirst.OnShelf(

@@ -9,27 +9,29 @@ import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.supplystock.costs.LargestRemainder;
-import org.bandtrail.supplystock.costs.PieceCost;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One reel or one batch in the books: how much was bought for how much, where it is, and which account has paid for
- * what. Law of the cost: the sum of all charges is {@code cost(min(used, bought))}, the cumulative rounding of
- * {@link PieceCost}, so cost bought = cost in stock + cost charged + cost written off at every moment, to the cent.
+ * what. Law of the cost: the sum of all charges is the cumulative cost of what was used (see {@link CostBasis}), so cost
+ * bought = cost in stock + cost charged + cost written off or down at every moment, to the cent.
  *
  * @param bought quantity of the receipt in millimetres or pieces, 0 while the receipt is not in the books
  * @param costMinor cost of the receipt in minor units
  * @param whereabouts balances by place
  * @param usedBy quantity that left stock by account
  * @param chargedTo cost in minor units by account
+ * @param basis from where on the cost is spread
  */
 public record Holding(
         long bought,
         long costMinor,
         Whereabouts whereabouts,
         SortedMap<String, Long> usedBy,
-        SortedMap<String, Long> chargedTo) {
-    public static final Holding NOTHING = new Holding(0, 0, Whereabouts.NOWHERE, new TreeMap<>(), new TreeMap<>());
+        SortedMap<String, Long> chargedTo,
+        CostBasis basis) {
+    public static final Holding NOTHING =
+            new Holding(0, 0, Whereabouts.NOWHERE, new TreeMap<>(), new TreeMap<>(), CostBasis.START);
 
     /** The balance at a place. */
     public long at(Place place) {
@@ -66,25 +68,30 @@ public record Holding(
      * over the accounts by the quantity each has used.
      */
     public Entry receiptEntry(Move receipt, long cost, PersonId by, Occurred occurred) {
-        Holding known = new Holding(receipt.quantity(), cost, whereabouts, usedBy, chargedTo);
-        long due = known.costOf(whereabouts.used());
-        List<Charge> charges = new ArrayList<>();
-        if (due != 0) {
-            List<String> accounts = usedBy.entrySet().stream()
-                    .filter(used -> used.getValue() > 0)
-                    .map(Map.Entry::getKey)
-                    .toList();
-            List<Long> shares = LargestRemainder.split(
-                    due, accounts.stream().map(usedBy::get).toList());
-            for (int i = 0; i < accounts.size(); i++) {
-                charges.add(new Charge(accounts.get(i), 0, shares.get(i)));
-            }
+        long due = bought(receipt.quantity(), cost).costOf(whereabouts.used());
+        return new Entry(List.of(receipt), sharedByUse(due), by, occurred);
+    }
+
+    /** Charges of an amount to the accounts that used this, shared by how much each has used. */
+    List<Charge> sharedByUse(long minor) {
+        if (minor == 0) {
+            return List.of();
         }
-        return new Entry(List.of(receipt), charges, by, occurred);
+        List<String> accounts = usedBy.entrySet().stream()
+                .filter(used -> used.getValue() > 0)
+                .map(Map.Entry::getKey)
+                .toList();
+        List<Long> shares =
+                LargestRemainder.split(minor, accounts.stream().map(usedBy::get).toList());
+        List<Charge> charges = new ArrayList<>();
+        for (int i = 0; i < accounts.size(); i++) {
+            charges.add(new Charge(accounts.get(i), 0, shares.get(i)));
+        }
+        return charges;
     }
 
     private long costOf(long used) {
-        return bought == 0 ? 0 : new PieceCost(costMinor, bought).ofFirst(Math.clamp(used, 0, bought));
+        return bought == 0 ? 0 : basis.of(used, bought, costMinor);
     }
 
     /** The holding after an entry. */
@@ -95,12 +102,26 @@ public record Holding(
             used.merge(charge.account(), charge.quantity(), Long::sum);
             paid.merge(charge.account(), charge.minor(), Long::sum);
         }
-        return new Holding(bought, costMinor, whereabouts.after(entry.moves()), used, paid);
+        return new Holding(bought, costMinor, whereabouts.after(entry.moves()), used, paid, basis);
     }
 
     /** The holding once its receipt is known. */
     public Holding bought(long quantity, long cost) {
-        return new Holding(quantity, cost, whereabouts, usedBy, chargedTo);
+        return new Holding(quantity, cost, whereabouts, usedBy, chargedTo, CostBasis.START);
+    }
+
+    /**
+     * The holding after its cost or its bought quantity changed; what is charged so far stands.
+     *
+     * @param boughtDelta millimetres or pieces that were sent back, below zero
+     * @param costDelta minor units
+     * @param writtenDown minor units that were written down in this step
+     */
+    public Holding revalued(long boughtDelta, long costDelta, long writtenDown) {
+        long now = bought + boughtDelta;
+        CostBasis from =
+                new CostBasis(Math.clamp(whereabouts.used(), 0, now), charged(), basis.writtenDown() + writtenDown);
+        return new Holding(now, costMinor + costDelta, whereabouts, usedBy, chargedTo, from);
     }
 
     /**
@@ -127,8 +148,11 @@ public record Holding(
      * missing. If more came back than the books knew, the person's missing balance goes down, below zero if need be.
      */
     public List<Move> backToDepot(PersonId person, Place depot, long measured) {
-        Place custody = Place.crew(person);
-        Place missing = Place.missing(person);
+        return measuredInto(Place.crew(person), depot, Place.missing(person), measured);
+    }
+
+    /** Moves of all that is at a place, to where it arrived as measured; the rest is missing, a surplus comes from there. */
+    List<Move> measuredInto(Place custody, Place depot, Place missing, long measured) {
         long gap = at(custody) - measured;
         List<Move> moves = new ArrayList<>();
         if (gap < 0) {
@@ -165,6 +189,6 @@ public record Holding(
     /** Whether books and field disagree about this place. */
     public boolean disagrees(Place place) {
         long balance = at(place);
-        return place.kind() == PlaceKind.MISSING ? balance != 0 : place.kind() != PlaceKind.SUPPLIER && balance < 0;
+        return place.kind() == PlaceKind.MISSING ? balance != 0 : !place.kind().isOrigin() && balance < 0;
     }
 }

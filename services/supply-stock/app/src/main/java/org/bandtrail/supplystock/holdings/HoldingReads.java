@@ -15,10 +15,11 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 public final class HoldingReads {
     private static final String COLUMNS = """
             b.id, b.material, b.kind, b.bought, b.received, b.in_depot, b.with_crew, b.on_tree, b.in_bag, b.disposed,
-            b.written_off, b.missing, b.cost_minor, b.charged_minor, b.written_off_minor, b.currency, b.last_holder,
+            b.written_off, b.missing, b.set_aside, b.in_vehicle, b.in_transit, b.slit, b.cost_minor, b.charged_minor,
+            b.written_off_minor, b.written_down_minor, b.slit_minor, b.currency, b.last_holder,
             b.received_at, b.last_moved_at,
             (SELECT p.place_kind || ':' || p.place_id FROM %1$s_place p
-              WHERE p.id = b.id AND p.quantity > 0 AND p.place_kind IN ('depot', 'crew')
+              WHERE p.id = b.id AND p.quantity > 0 AND p.place_kind IN ('set-aside', 'depot', 'in-transit', 'vehicle', 'crew')
               ORDER BY p.quantity DESC, p.place_id LIMIT 1) AS place""";
 
     private final JdbcClient jdbc;
@@ -52,7 +53,8 @@ public final class HoldingReads {
                          FROM %1$s_balance b
                         WHERE (:material::varchar IS NULL OR b.material = :material)
                           AND (:kind::varchar IS NULL OR EXISTS (SELECT 1 FROM %1$s_place p
-                               WHERE p.id = b.id AND p.place_kind = :kind AND p.place_id = :placeId AND p.quantity <> 0))
+                               WHERE p.id = b.id AND p.place_kind = :kind AND p.quantity <> 0
+                                 AND (p.place_id = :placeId OR split_part(p.place_id, '/', 1) = :placeId)))
                           AND (:text::varchar IS NULL OR b.id ILIKE '%%' || :text || '%%'
                                OR b.material ILIKE '%%' || :text || '%%')
                           AND (:after::varchar IS NULL OR b.id > :after)
@@ -122,9 +124,15 @@ public final class HoldingReads {
                 row.getLong("disposed"),
                 row.getLong("written_off"),
                 row.getLong("missing"),
+                row.getLong("set_aside"),
+                row.getLong("in_vehicle"),
+                row.getLong("in_transit"),
+                row.getLong("slit"),
                 row.getLong("cost_minor"),
                 row.getLong("charged_minor"),
                 row.getLong("written_off_minor"),
+                row.getLong("written_down_minor"),
+                row.getLong("slit_minor"),
                 row.getString("currency"),
                 row.getString("place"),
                 row.getString("last_holder"),

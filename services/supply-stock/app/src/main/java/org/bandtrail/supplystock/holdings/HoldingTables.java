@@ -50,9 +50,12 @@ public final class HoldingTables {
     private void addBalances(Collection<Sums> sums) {
         jdbc.sql("""
                         INSERT INTO %1$s_balance AS b (id, received, in_depot, with_crew, on_tree, in_bag, disposed,
-                            written_off, missing, charged_minor, written_off_minor, last_holder, last_moved_at, position)
+                            written_off, missing, set_aside, in_vehicle, in_transit, slit, bought, cost_minor,
+                            charged_minor, written_off_minor, written_down_minor, slit_minor, last_holder, last_moved_at,
+                            position)
                         SELECT * FROM unnest(?::varchar[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[],
-                            ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::varchar[],
+                            ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[],
+                            ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::varchar[],
                             ?::timestamptz[], ?::bigint[])
                         ON CONFLICT (id) DO UPDATE SET
                             received = b.received + EXCLUDED.received,
@@ -63,8 +66,16 @@ public final class HoldingTables {
                             disposed = b.disposed + EXCLUDED.disposed,
                             written_off = b.written_off + EXCLUDED.written_off,
                             missing = b.missing + EXCLUDED.missing,
+                            set_aside = b.set_aside + EXCLUDED.set_aside,
+                            in_vehicle = b.in_vehicle + EXCLUDED.in_vehicle,
+                            in_transit = b.in_transit + EXCLUDED.in_transit,
+                            slit = b.slit + EXCLUDED.slit,
+                            bought = b.bought + EXCLUDED.bought,
+                            cost_minor = b.cost_minor + EXCLUDED.cost_minor,
                             charged_minor = b.charged_minor + EXCLUDED.charged_minor,
                             written_off_minor = b.written_off_minor + EXCLUDED.written_off_minor,
+                            written_down_minor = b.written_down_minor + EXCLUDED.written_down_minor,
+                            slit_minor = b.slit_minor + EXCLUDED.slit_minor,
                             last_holder = coalesce(EXCLUDED.last_holder, b.last_holder),
                             last_moved_at = greatest(EXCLUDED.last_moved_at, b.last_moved_at),
                             position = EXCLUDED.position""".formatted(prefix))
@@ -78,8 +89,16 @@ public final class HoldingTables {
                         numbers(sums, sum -> sum.of(PlaceKind.DISPOSED)),
                         numbers(sums, sum -> sum.of(PlaceKind.WRITTEN_OFF)),
                         numbers(sums, sum -> sum.of(PlaceKind.MISSING)),
+                        numbers(sums, sum -> sum.of(PlaceKind.SET_ASIDE)),
+                        numbers(sums, sum -> sum.of(PlaceKind.VEHICLE)),
+                        numbers(sums, sum -> sum.of(PlaceKind.IN_TRANSIT)),
+                        numbers(sums, sum -> sum.of(PlaceKind.SLIT)),
+                        numbers(sums, sum -> sum.bought),
+                        numbers(sums, sum -> sum.costMinor),
                         numbers(sums, sum -> sum.chargedMinor),
                         numbers(sums, sum -> sum.writtenOffMinor),
+                        numbers(sums, sum -> sum.writtenDownMinor),
+                        numbers(sums, sum -> sum.slitMinor),
                         texts(sums, sum -> sum.lastHolder),
                         texts(sums, sum -> sum.lastMoved),
                         numbers(sums, sum -> sum.position))
@@ -97,17 +116,14 @@ public final class HoldingTables {
                 .toList();
         jdbc.sql("""
                         UPDATE %1$s_balance AS b
-                        SET material = r.material, kind = r.kind, bought = r.bought, cost_minor = r.cost_minor,
-                            currency = r.currency, received_at = r.received_at
-                        FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[], ?::varchar[],
-                            ?::timestamptz[]) AS r (id, material, kind, bought, cost_minor, currency, received_at)
+                        SET material = r.material, kind = r.kind, currency = r.currency, received_at = r.received_at
+                        FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::timestamptz[])
+                            AS r (id, material, kind, currency, received_at)
                         WHERE b.id = r.id""".formatted(prefix))
                 .params(
                         texts(receipts, Line::holding),
                         texts(bought, each -> each.material().value()),
                         texts(bought, each -> each.kind().name()),
-                        numbers(bought, Line.Bought::quantity),
-                        numbers(bought, each -> each.cost().minor()),
                         texts(bought, each -> each.cost().currency()),
                         texts(receipts, line -> line.happened().toString()))
                 .update();

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param what the trade's word for the event, for example {@code fitted}
  * @param note reason, fact or kit that explains the event, or null
  * @param bought what the receipt says, or null for every other event
+ * @param revalued by how much the bought quantity and the cost changed after the receipt
  */
 public record Line(
         long position,
@@ -22,7 +23,22 @@ public record Line(
         String what,
         @Nullable String note,
         Entry entry,
-        @Nullable Bought bought) {
+        @Nullable Bought bought,
+        Revalued revalued) {
+
+    /**
+     * @param boughtDelta millimetres or pieces, below zero if they were sent back
+     * @param costDelta minor units
+     */
+    public record Revalued(long boughtDelta, long costDelta) {
+        /** Nothing changed. */
+        public static final Revalued NOT = new Revalued(0, 0);
+    }
+
+    /** The same line of an event that changes what was bought or what it cost. */
+    public Line revalued(long boughtDelta, long costDelta) {
+        return new Line(position, holding, what, note, entry, bought, new Revalued(boughtDelta, costDelta));
+    }
 
     /**
      * @param quantity millimetres or pieces

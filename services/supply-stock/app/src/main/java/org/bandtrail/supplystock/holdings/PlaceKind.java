@@ -4,8 +4,14 @@ package org.bandtrail.supplystock.holdings;
 public enum PlaceKind {
     /** Outside, before receipt. Its balance is minus what was received. */
     SUPPLIER("supplier"),
-    /** A depot's store. */
+    /** At a depot, but not to be used until somebody accepts or releases it. */
+    SET_ASIDE("set-aside"),
+    /** A depot's store; its bins are part of it. */
     DEPOT("depot"),
+    /** On the way from one place to another, under the transfer's identity. */
+    IN_TRANSIT("in-transit"),
+    /** In or on a vehicle. */
+    VEHICLE("vehicle"),
     /** In the custody of one person. */
     CREW("crew"),
     /** On a tree. */
@@ -14,6 +20,8 @@ public enum PlaceKind {
     BAG("bag"),
     /** Gone with a disposal load. */
     DISPOSED("disposed"),
+    /** Cut lengthwise into narrower reels. Negative for a reel that was made from a wider one. */
+    SLIT("slit"),
     /** Given up in the books, with a reason. */
     WRITTEN_OFF("written-off"),
     /** What a person should have brought back and did not; negative if more came back than the books knew. */
@@ -32,7 +40,15 @@ public enum PlaceKind {
 
     /** Whether the cost of what is here is still cost of stock. Missing material is, until somebody writes it off. */
     public boolean inStock() {
-        return this == DEPOT || this == CREW || this == MISSING;
+        return switch (this) {
+            case SET_ASIDE, DEPOT, IN_TRANSIT, VEHICLE, CREW, MISSING -> true;
+            case SUPPLIER, TREE, BAG, DISPOSED, SLIT, WRITTEN_OFF -> false;
+        };
+    }
+
+    /** Whether material enters the books from here: from outside, or out of a wider reel. */
+    public boolean isOrigin() {
+        return this == SUPPLIER || this == SLIT;
     }
 
     /** The kind of this word. */
@@ -43,7 +59,7 @@ public enum PlaceKind {
             }
         }
         throw new IllegalArgumentException(
-                "Place kind [%s] does not exist. Use supplier, depot, crew, tree, bag,".formatted(word)
-                        + " disposed, written-off or missing.");
+                "Place kind [%s] does not exist. Use supplier, set-aside, depot,".formatted(word)
+                        + " in-transit, vehicle, crew, tree, bag, disposed, slit, written-off or missing.");
     }
 }

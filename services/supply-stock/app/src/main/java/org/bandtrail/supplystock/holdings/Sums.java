@@ -9,6 +9,10 @@ final class Sums {
     private final EnumMap<PlaceKind, Long> byKind = new EnumMap<>(PlaceKind.class);
     long chargedMinor;
     long writtenOffMinor;
+    long writtenDownMinor;
+    long slitMinor;
+    long bought;
+    long costMinor;
     long position;
 
     @Nullable
@@ -35,16 +39,28 @@ final class Sums {
             holder(move.target());
         }
         for (Charge charge : line.entry().charges()) {
-            if (charge.account().equals(Charge.WRITTEN_OFF)) {
-                writtenOffMinor += charge.minor();
-            } else {
-                chargedMinor += charge.minor();
-            }
+            charge(charge);
         }
+        bought += line.revalued().boughtDelta()
+                + (line.bought() == null ? 0 : line.bought().quantity());
+        costMinor += line.revalued().costDelta()
+                + (line.bought() == null ? 0 : line.bought().cost().minor());
         position = line.position();
         String moved = line.happened().toString();
         lastMoved = lastMoved.compareTo(moved) > 0 ? lastMoved : moved;
         receipt = line.bought() == null ? receipt : line;
+    }
+
+    private void charge(Charge charge) {
+        if (charge.account().equals(Charge.WRITTEN_OFF)) {
+            writtenOffMinor += charge.minor();
+        } else if (charge.account().equals(Charge.WRITTEN_DOWN)) {
+            writtenDownMinor += charge.minor();
+        } else if (charge.account().startsWith(Charge.slit(""))) {
+            slitMinor += charge.minor();
+        } else {
+            chargedMinor += charge.minor();
+        }
     }
 
     private void holder(Place place) {

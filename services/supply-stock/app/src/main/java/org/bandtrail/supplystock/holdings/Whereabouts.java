@@ -20,9 +20,13 @@ public record Whereabouts(SortedMap<Place, Long> balances) {
         return balances.getOrDefault(place, 0L);
     }
 
-    /** What came from the supplier so far. */
+    /** What came into the books so far: from the supplier, or out of a wider reel. */
     public long received() {
-        return -at(Place.SUPPLIER);
+        return balances.entrySet().stream()
+                .filter(each -> each.getKey().kind().isOrigin()
+                        && (each.getValue() < 0 || each.getKey().kind() == PlaceKind.SUPPLIER))
+                .mapToLong(each -> -each.getValue())
+                .sum();
     }
 
     /** The sum over the places of these kinds. */
@@ -33,9 +37,14 @@ public record Whereabouts(SortedMap<Place, Long> balances) {
                 .sum();
     }
 
-    /** What has left stock for trees, bags, disposal or the write-off. */
+    /** What has left stock for trees, bags, disposal, narrower reels or the write-off. */
     public long used() {
-        return sum(kind -> !kind.inStock() && kind != PlaceKind.SUPPLIER);
+        return balances.entrySet().stream()
+                .filter(each -> !each.getKey().kind().inStock()
+                        && (!each.getKey().kind().isOrigin()
+                                || each.getKey().kind() == PlaceKind.SLIT && each.getValue() > 0))
+                .mapToLong(Map.Entry::getValue)
+                .sum();
     }
 
     /** The whereabouts after these moves. */

@@ -1,6 +1,7 @@
 package org.bandtrail.supplystock.published;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.bandtrail.eventexchange.Outbox;
 import org.bandtrail.eventstore.AppendedEvent;
@@ -56,7 +57,8 @@ final class PublishedStock implements WhenAppended {
                 item.map(ItemRow::widthMm).orElse(0L),
                 item.map(ItemRow::openingMm).orElse(null),
                 received.length().mm(),
-                entry.moves().getFirst().target().id(),
+                Objects.requireNonNull(entry.moves().getFirst().target().depotId())
+                        .value(),
                 entry.occurred().happened(),
                 entry.occurred().recorded(),
                 entry.by().value());

@@ -4,6 +4,7 @@ import java.util.List;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
+import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.supplystock.holdings.Charge;
 import org.bandtrail.supplystock.holdings.Entry;
@@ -11,6 +12,8 @@ import org.bandtrail.supplystock.holdings.FieldWork;
 import org.bandtrail.supplystock.holdings.Holding;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.supplystock.reels.ReelEvent.Arrived;
+import org.bandtrail.supplystock.reels.ReelEvent.CostChanged;
 import org.bandtrail.supplystock.reels.ReelEvent.HandedOut;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthCorrected;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthDisposed;
@@ -20,8 +23,13 @@ import org.bandtrail.supplystock.reels.ReelEvent.LengthPutBackIntoUse;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthScrapped;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthTakenDown;
 import org.bandtrail.supplystock.reels.ReelEvent.LengthWrittenOff;
+import org.bandtrail.supplystock.reels.ReelEvent.MadeBySlitting;
 import org.bandtrail.supplystock.reels.ReelEvent.Received;
+import org.bandtrail.supplystock.reels.ReelEvent.Relocated;
 import org.bandtrail.supplystock.reels.ReelEvent.Returned;
+import org.bandtrail.supplystock.reels.ReelEvent.SentBack;
+import org.bandtrail.supplystock.reels.ReelEvent.Slit;
+import org.bandtrail.supplystock.reels.ReelEvent.WrittenDown;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,12 +38,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param material what is on it, null until received
  * @param kind tape or mesh, null until received
+ * @param currency ISO 4217 code of what it cost, null until received
  * @param holding quantities in millimetres, cost, whereabouts
  */
 public record Reel(
-        @Nullable MaterialCode material, @Nullable MaterialKind kind, Holding holding) {
+        @Nullable MaterialCode material,
+        @Nullable MaterialKind kind,
+        @Nullable String currency,
+        Holding holding) {
     /** A reel the books have never heard of. */
-    public static final Reel UNKNOWN = new Reel(null, null, Holding.NOTHING);
+    public static final Reel UNKNOWN = new Reel(null, null, null, Holding.NOTHING);
 
     /**
      * What a command makes happen.
@@ -50,21 +62,13 @@ public record Reel(
             case ReelCommand.RecordFact fact -> record(fact);
             case ReelCommand.Return back -> returned(back);
             case ReelCommand.Settle settle -> settle(settle);
+            case ReelCommand.OnShelf onShelf -> new ReelOnShelf(this).decide(onShelf);
         };
     }
 
     private List<ReelEvent> receive(ReelCommand.Receive receive) {
-        if (material != null) {
-            throw new ReelRefused.ReelAlreadyReceived(receive.reelId(), Length.ofMm(holding.bought()));
-        }
-        if (!receive.length().isPositive()) {
-            throw new ReelRefused.ReelWithoutLength(receive.reelId(), receive.length());
-        }
-        if (!receive.kind().onReels()) {
-            throw new ReelRefused.NotOnReels(receive.reelId(), receive.kind());
-        }
-        Move receipt = new Move(
-                Place.SUPPLIER, Place.depot(receive.depot()), receive.length().mm());
+        requireNew(receive.reelId(), receive.kind(), receive.length());
+        Move receipt = new Move(Place.SUPPLIER, receive.into(), receive.length().mm());
         return List.of(new Received(
                 receive.reelId(),
                 receive.material(),
@@ -74,24 +78,35 @@ public record Reel(
                 holding.receiptEntry(receipt, receive.cost().minor(), receive.by(), receive.occurred())));
     }
 
+    void requireNew(ReelId reel, MaterialKind what, Length length) {
+        if (material != null) {
+            throw new ReelRefused.ReelAlreadyReceived(reel, Length.ofMm(holding.bought()));
+        }
+        if (!length.isPositive()) {
+            throw new ReelRefused.ReelWithoutLength(reel, length);
+        }
+        if (!what.onReels()) {
+            throw new ReelRefused.NotOnReels(reel, what);
+        }
+    }
+
     private List<ReelEvent> handOut(ReelCommand.HandOut handOut) {
-        Place depot = Place.depot(handOut.depot());
-        long there = holding.at(depot);
-        if (there > 0 && (material == null || kind == null)) {
+        List<Move> moves =
+                new ReelOnShelf(this).rules(handOut.reelId()).outOf(handOut.depot(), Place.crew(handOut.person()));
+        if (!moves.isEmpty() && (material == null || kind == null)) {
             throw new ReelRefused.ReceiptMissing(handOut.reelId());
         }
-        if (there <= 0 || material == null || kind == null) {
+        if (moves.isEmpty() || material == null || kind == null) {
             throw new ReelRefused.ReelNotInDepot(
                     handOut.reelId(), handOut.depot(), holding.whereabouts().inWords(Length::ofMm));
         }
-        Move move = new Move(depot, Place.crew(handOut.person()), there);
         return List.of(new HandedOut(
                 handOut.reelId(),
                 material,
                 kind,
                 handOut.kit(),
                 handOut.person(),
-                new Entry(List.of(move), List.of(), handOut.by(), handOut.occurred())));
+                new Entry(moves, List.of(), handOut.by(), handOut.occurred())));
     }
 
     private List<ReelEvent> record(ReelCommand.RecordFact told) {
@@ -145,17 +160,25 @@ public record Reel(
      */
     public Reel evolve(ReelEvent event) {
         return switch (event) {
-            case Received received -> {
-                if (material != null) {
-                    throw new IllegalStateException(
-                            "Reel %s was received twice in its own history.".formatted(received.reelId()));
-                }
-                yield new Reel(
+            case Received received ->
+                received(
+                        received.reelId(),
                         received.material(),
                         received.kind(),
-                        holding.bought(received.length().mm(), received.cost().minor())
-                                .after(received.entry()));
-            }
+                        received.length(),
+                        received.cost(),
+                        received.entry());
+            case MadeBySlitting made ->
+                received(made.reelId(), made.material(), made.kind(), made.length(), made.cost(), made.entry());
+            case Slit slit -> moved(slit.entry());
+            case Relocated relocated -> moved(relocated.entry());
+            case Arrived arrived -> moved(arrived.entry());
+            case SentBack back ->
+                moved(back.entry()).revalued(-back.taken().mm(), -back.cost().minor(), 0);
+            case CostChanged changed ->
+                moved(changed.entry()).revalued(0, changed.delta().minor(), 0);
+            case WrittenDown down ->
+                moved(down.entry()).revalued(0, 0, down.amount().minor());
             case HandedOut handedOut -> moved(handedOut.entry());
             case LengthFitted fitted -> moved(fitted.entry());
             case LengthTakenDown takenDown -> moved(takenDown.entry());
@@ -169,7 +192,19 @@ public record Reel(
         };
     }
 
+    private Reel received(ReelId reel, MaterialCode what, MaterialKind sort, Length length, Money cost, Entry entry) {
+        if (material != null) {
+            throw new IllegalStateException("Reel %s was received twice in its own history.".formatted(reel));
+        }
+        Holding known = holding.bought(length.mm(), cost.minor()).after(entry);
+        return new Reel(what, sort, cost.currency(), known);
+    }
+
     private Reel moved(Entry entry) {
-        return new Reel(material, kind, holding.after(entry));
+        return new Reel(material, kind, currency, holding.after(entry));
+    }
+
+    private Reel revalued(long boughtDelta, long costDelta, long writtenDown) {
+        return new Reel(material, kind, currency, holding.revalued(boughtDelta, costDelta, writtenDown));
     }
 }

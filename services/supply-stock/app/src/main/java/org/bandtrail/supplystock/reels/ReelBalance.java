@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param materialCode null while only the field has heard of the reel
  * @param receivedMm on the receipt, and found later
+ * @param slitMm cut lengthwise into narrower reels; negative if it was made from a wider one
  * @param place where most of what is in stock lies, text form of a place, or null
  * @param cost actual cost of the receipt, null until received
  * @param charged part of the cost that sites have paid so far, null until received
@@ -29,6 +30,10 @@ public record ReelBalance(
         long disposedMm,
         long writtenOffMm,
         long missingMm,
+        long setAsideMm,
+        long inVehicleMm,
+        long inTransitMm,
+        long slitMm,
         @Nullable String place,
         @Nullable Money cost,
         @Nullable Money charged,
@@ -50,6 +55,10 @@ public record ReelBalance(
                 row.disposed(),
                 row.writtenOff(),
                 row.missing(),
+                row.setAside(),
+                row.inVehicle(),
+                row.inTransit(),
+                row.slit(),
                 row.place(),
                 currency == null ? null : Money.of(row.costMinor(), currency),
                 currency == null ? null : Money.of(row.chargedMinor(), currency),

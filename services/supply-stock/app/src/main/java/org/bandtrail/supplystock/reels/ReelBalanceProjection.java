@@ -5,6 +5,7 @@ import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
 import org.bandtrail.supplystock.holdings.HoldingTables;
 import org.bandtrail.supplystock.holdings.Line;
+import org.bandtrail.supplystock.holdings.StockMove;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -53,7 +54,29 @@ final class ReelBalanceProjection implements Projection {
                                 received.material(),
                                 received.kind(),
                                 received.length().mm(),
-                                received.cost()));
+                                received.cost()),
+                        Line.Revalued.NOT);
+            case ReelEvent.MadeBySlitting made ->
+                new Line(
+                        position,
+                        made.reelId().value(),
+                        "slit from a wider reel",
+                        "slitting " + made.slitting(),
+                        made.entry(),
+                        new Line.Bought(
+                                made.material(), made.kind(), made.length().mm(), made.cost()),
+                        Line.Revalued.NOT);
+            case ReelEvent.Slit slit -> line(position, slit, "slit into narrower reels", "slitting " + slit.slitting());
+            case ReelEvent.Relocated moved ->
+                line(position, moved, moved.what().word(), note(moved.reference(), moved.reason()));
+            case ReelEvent.Arrived arrived -> line(position, arrived, "arrived", "measured " + arrived.measured());
+            case ReelEvent.SentBack back ->
+                line(position, back, StockMove.SENT_BACK.word(), note(back.reference(), back.reason()))
+                        .revalued(-back.taken().mm(), -back.cost().minor());
+            case ReelEvent.CostChanged changed ->
+                line(position, changed, changed.why().word(), changed.reference())
+                        .revalued(0, changed.delta().minor());
+            case ReelEvent.WrittenDown down -> line(position, down, "written down", down.reason());
             case ReelEvent.HandedOut out -> line(position, out, "handed out", "kit " + out.kit());
             case ReelEvent.LengthFitted fitted -> line(position, fitted, "fitted", fitted.fact());
             case ReelEvent.LengthTakenDown down -> line(position, down, "taken down", down.fact());
@@ -68,6 +91,10 @@ final class ReelBalanceProjection implements Projection {
     }
 
     private static Line line(long position, ReelEvent event, String what, @Nullable String note) {
-        return new Line(position, event.reelId().value(), what, note, event.entry(), null);
+        return new Line(position, event.reelId().value(), what, note, event.entry(), null, Line.Revalued.NOT);
+    }
+
+    private static @Nullable String note(@Nullable String reference, @Nullable String reason) {
+        return reference == null ? reason : reason == null ? reference : reference + ": " + reason;
     }
 }

@@ -11,20 +11,26 @@ import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
+import org.bandtrail.supplystock.holdings.CostChange;
 import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.supplystock.holdings.StockMove;
 import org.jspecify.annotations.Nullable;
 
 /** What people and services ask of a reel, in the order of its life. Each says who asks and when. */
 public sealed interface ReelCommand {
 
-    /** Wish: take a delivered reel into a depot at its actual cost. Refused if this reel was received before. */
+    /**
+     * Wish: take a delivered reel in at its actual cost. Refused if this reel was received before.
+     *
+     * @param into a depot, one of its bins, or set aside until it is accepted
+     */
     record Receive(
             @TargetAggregateIdentifier ReelId reelId,
             MaterialCode material,
             MaterialKind kind,
             Length length,
             Money cost,
-            DepotId depot,
+            Place into,
             PersonId by,
             Occurred occurred)
             implements ReelCommand {}
@@ -70,4 +76,87 @@ public sealed interface ReelCommand {
     /** Wish: settle a place whose balance does not add up. Refused if books and field agree there. */
     record Settle(@TargetAggregateIdentifier ReelId reelId, Place place, String reason, PersonId by, Occurred occurred)
             implements ReelCommand {}
+
+    /** What is done with stock that no crew has. */
+    sealed interface OnShelf extends ReelCommand {}
+
+    /**
+     * Wish: move it between places of stock. Refused if the source does not have so much.
+     *
+     * @param length how much, or null for all that is there
+     * @param reference what explains it, such as a transfer, or null
+     * @param reason in words, or null
+     */
+    record Relocate(
+            @TargetAggregateIdentifier ReelId reelId,
+            StockMove what,
+            Place source,
+            Place target,
+            @Nullable Length length,
+            @Nullable String reference,
+            @Nullable String reason,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Fact: a transfer or vehicle arrived and this was measured. What is short is missing with the carrier. */
+    record Arrive(
+            @TargetAggregateIdentifier ReelId reelId,
+            Place source,
+            Place target,
+            Length measured,
+            PersonId carrier,
+            String reference,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Wish: correct a place after an approved count, by counted less expected in millimetres. Needs a reason. */
+    record Adjust(
+            @TargetAggregateIdentifier ReelId reelId,
+            Place place,
+            long difference,
+            String reference,
+            String reason,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Wish: change the cost after the receipt. Refused if stock would cost less than nothing. */
+    record ChangeCost(
+            @TargetAggregateIdentifier ReelId reelId,
+            CostChange why,
+            Money delta,
+            String reference,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Wish: write its stock down to what it is still worth. Refused beyond what it costs. */
+    record WriteDown(
+            @TargetAggregateIdentifier ReelId reelId, Money amount, String reason, PersonId by, Occurred occurred)
+            implements OnShelf {}
+
+    /** Wish: cut a length of this wide reel into narrower ones. Refused if the place does not have it. */
+    record Slit(
+            @TargetAggregateIdentifier ReelId reelId,
+            String slitting,
+            Place source,
+            Length length,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /** Wish: take in a strip that was slit from a wide reel, at its share of the cost. Refused if received before. */
+    record MakeBySlitting(
+            @TargetAggregateIdentifier ReelId reelId,
+            MaterialCode material,
+            MaterialKind kind,
+            Length length,
+            Money cost,
+            String slitting,
+            Place into,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
 }

@@ -9,7 +9,10 @@ import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.ReelId;
+import org.bandtrail.supplystock.holdings.CostChange;
 import org.bandtrail.supplystock.holdings.Entry;
+import org.bandtrail.supplystock.holdings.StockMove;
+import org.jspecify.annotations.Nullable;
 
 /** What happened to a reel. Every event carries its line in the books: moves, charges, person and times. */
 public sealed interface ReelEvent {
@@ -75,4 +78,60 @@ public sealed interface ReelEvent {
     @StoredAs("reel.length-found")
     @Revision("1")
     record LengthFound(ReelId reelId, String reason, Entry entry) implements ReelEvent {}
+
+    /** Moved between places of stock. */
+    @StoredAs("reel.relocated")
+    @Revision("1")
+    record Relocated(
+            ReelId reelId,
+            StockMove what,
+            @Nullable String reference,
+            @Nullable String reason,
+            Entry entry) implements ReelEvent {}
+
+    /** Sent back to the supplier; it took its cost with it. */
+    @StoredAs("reel.sent-back")
+    @Revision("1")
+    record SentBack(
+            ReelId reelId,
+            Length taken,
+            Money cost,
+            @Nullable String reference,
+            @Nullable String reason,
+            Entry entry) implements ReelEvent {}
+
+    /** Arrived with a transfer or vehicle, as measured. */
+    @StoredAs("reel.arrived")
+    @Revision("1")
+    record Arrived(ReelId reelId, Length measured, PersonId carrier, String reference, Entry entry)
+            implements ReelEvent {}
+
+    /** Its cost changed after the receipt; what was used already paid its part. */
+    @StoredAs("reel.cost-changed")
+    @Revision("1")
+    record CostChanged(ReelId reelId, CostChange why, Money delta, String reference, Entry entry)
+            implements ReelEvent {}
+
+    /** Its stock was written down to what it is still worth. */
+    @StoredAs("reel.written-down")
+    @Revision("1")
+    record WrittenDown(ReelId reelId, Money amount, String reason, Entry entry) implements ReelEvent {}
+
+    /** A length of it was cut into narrower reels. */
+    @StoredAs("reel.slit")
+    @Revision("1")
+    record Slit(ReelId reelId, String slitting, Length length, Entry entry) implements ReelEvent {}
+
+    /** Made by slitting a wide reel, at its share of that reel's cost. */
+    @StoredAs("reel.made-by-slitting")
+    @Revision("1")
+    record MadeBySlitting(
+            ReelId reelId,
+            MaterialCode material,
+            MaterialKind kind,
+            Length length,
+            Money cost,
+            String slitting,
+            Entry entry)
+            implements ReelEvent {}
 }

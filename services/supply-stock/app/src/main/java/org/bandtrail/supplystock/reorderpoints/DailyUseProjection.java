@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
@@ -79,15 +80,26 @@ final class DailyUseProjection implements Projection {
         Place source = move.source();
         Place target = move.target();
         if (source.kind() == PlaceKind.DEPOT) {
-            stock.merge(new AtDepot(day.holding(), source.id()), -move.quantity(), Long::sum);
-            depots.merge(new DepotDay(day, source.id()), target.kind() == PlaceKind.CREW, Boolean::logicalOr);
+            String depot = depotOf(source);
+            stock.merge(new AtDepot(day.holding(), depot), -move.quantity(), Long::sum);
+            depots.merge(new DepotDay(day, depot), target.kind() == PlaceKind.CREW, Boolean::logicalOr);
         }
         if (target.kind() == PlaceKind.DEPOT) {
-            stock.merge(new AtDepot(day.holding(), target.id()), move.quantity(), Long::sum);
-            if (source.kind() == PlaceKind.SUPPLIER) {
-                depots.merge(new DepotDay(day, target.id()), false, Boolean::logicalOr);
+            String depot = depotOf(target);
+            stock.merge(new AtDepot(day.holding(), depot), move.quantity(), Long::sum);
+            if (source.kind().isOrigin() || source.kind() == PlaceKind.SET_ASIDE || onTheWay(source)) {
+                depots.merge(new DepotDay(day, depot), false, Boolean::logicalOr);
             }
         }
+    }
+
+    private static boolean onTheWay(Place place) {
+        return place.kind() == PlaceKind.IN_TRANSIT || place.kind() == PlaceKind.VEHICLE;
+    }
+
+    /** Bins are part of their depot. */
+    private static String depotOf(Place place) {
+        return Objects.requireNonNull(place.depotId()).value();
     }
 
     private void insertReceived(Map<Holding, Received> received) {

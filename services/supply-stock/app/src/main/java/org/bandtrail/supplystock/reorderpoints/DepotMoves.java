@@ -33,6 +33,7 @@ record DepotMoves(Holding holding, @Nullable Received received, LocalDate day, L
     static DepotMoves of(Object event) {
         return switch (event) {
             case ReelEvent.Received reel -> of(reel, new Received(reel.material(), reel.kind()));
+            case ReelEvent.MadeBySlitting made -> of(made, new Received(made.material(), made.kind()));
             case ReelEvent reel -> of(reel, null);
             case BatchEvent.Received batch -> of(batch, new Received(batch.material(), batch.kind()));
             case BatchEvent batch -> of(batch, null);

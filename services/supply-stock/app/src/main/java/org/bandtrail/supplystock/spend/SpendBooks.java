@@ -58,13 +58,15 @@ class SpendBooks {
     /** Received = in stock + charged + written off, of each currency, the one with the largest receipts first. */
     List<SpendIdentity> identities() {
         return jdbc.sql("""
-                SELECT h.currency, sum(h.cost_minor) AS received,
-                    sum(h.cost_minor - div(2::numeric * h.cost_minor * least(greatest(h.used, 0), h.bought) + h.bought,
-                        2 * h.bought)) AS in_stock,
+                SELECT h.currency, sum(h.cost_minor - c.slit) AS received,
+                    sum(CASE WHEN h.revalued OR h.bought = 0 THEN h.cost_minor - c.charged - c.written_off - c.slit
+                        ELSE h.cost_minor - div(2::numeric * h.cost_minor * least(greatest(h.used, 0), h.bought)
+                            + h.bought, 2 * h.bought) END) AS in_stock,
                     sum(c.charged) AS charged, sum(c.written_off) AS written_off
                 FROM spend_holding h CROSS JOIN LATERAL (
                     SELECT coalesce(sum(s.cost_minor) FILTER (WHERE s.account LIKE 'site:%'), 0) AS charged,
-                        coalesce(sum(s.cost_minor) FILTER (WHERE s.account = 'written-off'), 0) AS written_off
+                        coalesce(sum(s.cost_minor) FILTER (WHERE s.account LIKE 'written-%'), 0) AS written_off,
+                        coalesce(sum(s.cost_minor) FILTER (WHERE s.account LIKE 'slit:%'), 0) AS slit
                     FROM spend s WHERE s.holding = h.holding AND s.id = h.id) AS c
                 WHERE h.currency IS NOT NULL
                 GROUP BY h.currency ORDER BY received DESC, h.currency""")

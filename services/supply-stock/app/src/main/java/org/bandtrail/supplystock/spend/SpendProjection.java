@@ -51,14 +51,32 @@ final class SpendProjection implements Projection {
         }
     }
 
+    /** What a page adds to a holding: bought and used millimetres or pieces, and cost in minor units. */
+    private record Change(long bought, long minor, long used, boolean revalued) {
+        static Change of(Posting posting) {
+            Bought bought = posting.bought();
+            return new Change(
+                    posting.revalued().boughtDelta() + (bought == null ? 0 : bought.quantity()),
+                    posting.revalued().costDelta()
+                            + (bought == null ? 0 : bought.cost().minor()),
+                    posting.used(),
+                    posting.changesCost());
+        }
+
+        Change plus(Change other) {
+            return new Change(
+                    bought + other.bought, minor + other.minor, used + other.used, revalued || other.revalued);
+        }
+    }
+
     @Override
     public void apply(List<StoredEvent> page) {
-        Map<Holding, Long> used = new LinkedHashMap<>();
+        Map<Holding, Change> used = new LinkedHashMap<>();
         Map<Holding, Bought> bought = new LinkedHashMap<>();
         Map<Key, Sum> charges = new LinkedHashMap<>();
         for (StoredEvent stored : page) {
             Posting posting = Posting.of(stored.payload());
-            used.merge(posting.holding(), posting.used(), Long::sum);
+            used.merge(posting.holding(), Change.of(posting), Change::plus);
             if (posting.bought() != null) {
                 bought.put(posting.holding(), posting.bought());
             }
@@ -75,16 +93,21 @@ final class SpendProjection implements Projection {
         addCharges(charges);
     }
 
-    private void addUsed(Map<Holding, Long> used) {
+    private void addUsed(Map<Holding, Change> used) {
         jdbc.sql("""
-                INSERT INTO spend_holding AS h (holding, id, bought, cost_minor, used)
-                SELECT holding, id, 0, 0, used
-                FROM unnest(?::varchar[], ?::varchar[], ?::bigint[]) AS page (holding, id, used)
-                ON CONFLICT (holding, id) DO UPDATE SET used = h.used + EXCLUDED.used""")
+                INSERT INTO spend_holding AS h (holding, id, bought, cost_minor, used, revalued)
+                SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[], ?::bigint[],
+                    ?::boolean[])
+                ON CONFLICT (holding, id) DO UPDATE SET revalued = h.revalued OR EXCLUDED.revalued,
+                    bought = h.bought + EXCLUDED.bought,
+                    cost_minor = h.cost_minor + EXCLUDED.cost_minor, used = h.used + EXCLUDED.used""")
                 .params(
                         texts(used.keySet(), Holding::kind),
                         texts(used.keySet(), Holding::id),
-                        numbers(used.values(), each -> each))
+                        numbers(used.values(), Change::bought),
+                        numbers(used.values(), Change::minor),
+                        numbers(used.values(), Change::used),
+                        used.values().stream().map(Change::revalued).toArray(Boolean[]::new))
                 .update();
     }
 
@@ -94,18 +117,16 @@ final class SpendProjection implements Projection {
         }
         jdbc.sql("""
                 UPDATE spend_holding AS h
-                SET material = r.material, kind = r.kind, currency = r.currency, bought = r.bought, cost_minor = r.cost_minor
-                FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
-                    AS r (holding, id, material, kind, currency, bought, cost_minor)
+                SET material = r.material, kind = r.kind, currency = r.currency
+                FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[])
+                    AS r (holding, id, material, kind, currency)
                 WHERE h.holding = r.holding AND h.id = r.id""")
                 .params(
                         texts(bought.keySet(), Holding::kind),
                         texts(bought.keySet(), Holding::id),
                         texts(bought.values(), each -> each.material().value()),
                         texts(bought.values(), each -> each.kind().name()),
-                        texts(bought.values(), each -> each.cost().currency()),
-                        numbers(bought.values(), Bought::quantity),
-                        numbers(bought.values(), each -> each.cost().minor()))
+                        texts(bought.values(), each -> each.cost().currency()))
                 .update();
     }
 

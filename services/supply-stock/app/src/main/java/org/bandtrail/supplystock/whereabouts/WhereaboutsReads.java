@@ -12,8 +12,8 @@ import org.springframework.stereotype.Repository;
 @Repository
 class WhereaboutsReads {
     private static final String SUMS = """
-            sum(received), sum(in_depot), sum(with_crew), sum(on_tree), sum(in_bag), sum(disposed), sum(missing),
-            sum(written_off)""";
+            sum(received), sum(set_aside), sum(in_depot), sum(in_transit), sum(in_vehicle), sum(with_crew), sum(on_tree),
+            sum(in_bag), sum(disposed), sum(slit), sum(missing), sum(written_off)""";
 
     private final JdbcClient jdbc;
 
@@ -37,7 +37,11 @@ class WhereaboutsReads {
                                 row.getLong(6),
                                 row.getLong(7),
                                 row.getLong(8),
-                                row.getLong(9))))
+                                row.getLong(9),
+                                row.getLong(10),
+                                row.getLong(11),
+                                row.getLong(12),
+                                row.getLong(13))))
                 .list();
         return new Trail(
                 stretches.getOrDefault("TAPE", Stretch.NOTHING),

@@ -81,7 +81,14 @@ class BatchTest {
 
     private static BatchCommand receive(MaterialKind kind, long pieces) {
         return new BatchCommand.Receive(
-                BATCH, new MaterialCode("PIN-15"), kind, Pieces.of(pieces), Money.of(100, "USD"), DEPOT, KEEPER, NOW);
+                BATCH,
+                new MaterialCode("PIN-15"),
+                kind,
+                Pieces.of(pieces),
+                Money.of(100, "USD"),
+                Place.depot(DEPOT),
+                KEEPER,
+                NOW);
     }
 
     private static BatchCommand handOut(long pieces) {

@@ -41,7 +41,14 @@ final class ReelSamples {
 
     static ReelCommand.Receive receive(ReelId reel, String length, long costMinor) {
         return new ReelCommand.Receive(
-                reel, TAPE, MaterialKind.TAPE, Length.parse(length), Money.of(costMinor, "USD"), DEPOT, KEEPER, NOW);
+                reel,
+                TAPE,
+                MaterialKind.TAPE,
+                Length.parse(length),
+                Money.of(costMinor, "USD"),
+                Place.depot(DEPOT),
+                KEEPER,
+                NOW);
     }
 
     static ReelCommand.HandOut handOut(PersonId person) {

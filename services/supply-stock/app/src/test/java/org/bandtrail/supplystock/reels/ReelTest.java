@@ -46,7 +46,7 @@ class ReelTest {
         void fasteners_do_not_come_on_reels() {
             ReelCommand.Receive tape = receive("1 m", 1);
             var pins = new ReelCommand.Receive(
-                    REEL, TAPE, MaterialKind.FASTENER, tape.length(), tape.cost(), DEPOT, KEEPER, NOW);
+                    REEL, TAPE, MaterialKind.FASTENER, tape.length(), tape.cost(), Place.depot(DEPOT), KEEPER, NOW);
             assertThatExceptionOfType(ReelRefused.NotOnReels.class).isThrownBy(() -> Reel.UNKNOWN.decide(pins));
         }
 

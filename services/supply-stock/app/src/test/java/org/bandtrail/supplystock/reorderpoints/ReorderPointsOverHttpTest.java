@@ -125,7 +125,7 @@ class ReorderPointsOverHttpTest {
                 MaterialKind.TAPE,
                 Length.ofMm(60_000),
                 Money.of(18_00, "USD"),
-                DEPOT,
+                Place.depot(DEPOT),
                 WHO,
                 Occurred.at(when));
     }

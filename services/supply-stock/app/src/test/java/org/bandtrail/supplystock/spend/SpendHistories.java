@@ -64,7 +64,7 @@ final class SpendHistories {
                         kind,
                         Length.ofMm(mm),
                         Money.of(minor, currency),
-                        DEPOT,
+                        Place.depot(DEPOT),
                         WHO,
                         WHEN));
         return this;

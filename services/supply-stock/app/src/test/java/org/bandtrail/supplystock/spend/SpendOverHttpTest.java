@@ -117,7 +117,7 @@ class SpendOverHttpTest {
                     MaterialKind.TAPE,
                     Length.ofMm(3_000),
                     Money.of(10_00, "USD"),
-                    SpendHistories.DEPOT,
+                    Place.depot(SpendHistories.DEPOT),
                     SpendHistories.WHO,
                     NOON));
             commands.send(new ReelCommand.RecordFact(

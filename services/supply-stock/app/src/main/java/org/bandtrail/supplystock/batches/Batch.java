@@ -6,22 +6,6 @@ import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Pieces;
-import org.bandtrail.supplystock.batches.BatchEvent.Arrived;
-import org.bandtrail.supplystock.batches.BatchEvent.CostChanged;
-import org.bandtrail.supplystock.batches.BatchEvent.HandedOut;
-import org.bandtrail.supplystock.batches.BatchEvent.PiecesCorrected;
-import org.bandtrail.supplystock.batches.BatchEvent.PiecesDisposed;
-import org.bandtrail.supplystock.batches.BatchEvent.PiecesFitted;
-import org.bandtrail.supplystock.batches.BatchEvent.PiecesFound;
-import org.bandtrail.supplystock.batches.BatchEvent.PiecesPutBackIntoUse;
-import org.bandtrail.supplystock.batches.BatchEvent.PiecesScrapped;
-import org.bandtrail.supplystock.batches.BatchEvent.PiecesTakenDown;
-import org.bandtrail.supplystock.batches.BatchEvent.PiecesWrittenOff;
-import org.bandtrail.supplystock.batches.BatchEvent.Received;
-import org.bandtrail.supplystock.batches.BatchEvent.Relocated;
-import org.bandtrail.supplystock.batches.BatchEvent.Returned;
-import org.bandtrail.supplystock.batches.BatchEvent.SentBack;
-import org.bandtrail.supplystock.batches.BatchEvent.WrittenDown;
 import org.bandtrail.supplystock.holdings.Charge;
 import org.bandtrail.supplystock.holdings.Entry;
 import org.bandtrail.supplystock.holdings.FieldWork;
@@ -76,7 +60,7 @@ public record Batch(
             throw new BatchRefused.NotCounted(receive.batchId(), receive.kind());
         }
         Move receipt = new Move(Place.SUPPLIER, receive.into(), receive.pieces().count());
-        return List.of(new Received(
+        return List.of(new BatchEvent.Received(
                 receive.batchId(),
                 receive.material(),
                 receive.kind(),
@@ -100,7 +84,7 @@ public record Batch(
             throw new BatchRefused.TooFewInDepot(
                     handOut.batchId(), handOut.depot(), handOut.pieces(), Pieces.of(there));
         }
-        return List.of(new HandedOut(
+        return List.of(new BatchEvent.HandedOut(
                 handOut.batchId(),
                 material,
                 handOut.kit(),
@@ -114,12 +98,12 @@ public record Batch(
                 told.source(), told.target(), told.pieces().count(), told.site(), told.by(), told.occurred());
         return List.of(
                 switch (FieldWork.between(told.source(), told.target())) {
-                    case FITTED -> new PiecesFitted(batch, told.fact(), entry);
-                    case TAKEN_DOWN -> new PiecesTakenDown(batch, told.fact(), entry);
-                    case PUT_BACK_INTO_USE -> new PiecesPutBackIntoUse(batch, told.fact(), entry);
-                    case SCRAPPED -> new PiecesScrapped(batch, told.fact(), entry);
-                    case DISPOSED -> new PiecesDisposed(batch, told.fact(), entry);
-                    case CORRECTED -> new PiecesCorrected(batch, told.fact(), entry);
+                    case FITTED -> new BatchEvent.PiecesFitted(batch, told.fact(), entry);
+                    case TAKEN_DOWN -> new BatchEvent.PiecesTakenDown(batch, told.fact(), entry);
+                    case PUT_BACK_INTO_USE -> new BatchEvent.PiecesPutBackIntoUse(batch, told.fact(), entry);
+                    case SCRAPPED -> new BatchEvent.PiecesScrapped(batch, told.fact(), entry);
+                    case DISPOSED -> new BatchEvent.PiecesDisposed(batch, told.fact(), entry);
+                    case CORRECTED -> new BatchEvent.PiecesCorrected(batch, told.fact(), entry);
                 });
     }
 
@@ -129,7 +113,7 @@ public record Batch(
         if (moves.isEmpty()) {
             return List.of();
         }
-        return List.of(new Returned(
+        return List.of(new BatchEvent.Returned(
                 back.batchId(),
                 back.person(),
                 back.counted(),
@@ -148,8 +132,8 @@ public record Batch(
         Entry entry = holding.entry(List.of(move), Charge.WRITTEN_OFF, settle.by(), settle.occurred());
         return List.of(
                 move.target().equals(Place.WRITTEN_OFF)
-                        ? new PiecesWrittenOff(settle.batchId(), settle.reason(), entry)
-                        : new PiecesFound(settle.batchId(), settle.reason(), entry));
+                        ? new BatchEvent.PiecesWrittenOff(settle.batchId(), settle.reason(), entry)
+                        : new BatchEvent.PiecesFound(settle.batchId(), settle.reason(), entry));
     }
 
     /**
@@ -159,7 +143,7 @@ public record Batch(
      */
     public Batch evolve(BatchEvent event) {
         return switch (event) {
-            case Received received ->
+            case BatchEvent.Received received ->
                 received(
                         received.batchId(),
                         received.material(),
@@ -167,24 +151,24 @@ public record Batch(
                         received.pieces(),
                         received.cost(),
                         received.entry());
-            case Relocated relocated -> moved(relocated.entry());
-            case Arrived arrived -> moved(arrived.entry());
-            case SentBack back ->
+            case BatchEvent.SentBack back ->
                 moved(back.entry()).revalued(-back.taken().count(), -back.cost().minor(), 0);
-            case CostChanged changed ->
+            case BatchEvent.CostChanged changed ->
                 moved(changed.entry()).revalued(0, changed.delta().minor(), 0);
-            case WrittenDown down ->
+            case BatchEvent.WrittenDown down ->
                 moved(down.entry()).revalued(0, 0, down.amount().minor());
-            case HandedOut handedOut -> moved(handedOut.entry());
-            case PiecesFitted fitted -> moved(fitted.entry());
-            case PiecesTakenDown takenDown -> moved(takenDown.entry());
-            case PiecesPutBackIntoUse back -> moved(back.entry());
-            case PiecesScrapped scrapped -> moved(scrapped.entry());
-            case PiecesCorrected corrected -> moved(corrected.entry());
-            case PiecesDisposed disposed -> moved(disposed.entry());
-            case Returned returned -> moved(returned.entry());
-            case PiecesWrittenOff writtenOff -> moved(writtenOff.entry());
-            case PiecesFound found -> moved(found.entry());
+            case BatchEvent.Relocated _,
+                    BatchEvent.Arrived _,
+                    BatchEvent.HandedOut _,
+                    BatchEvent.PiecesFitted _,
+                    BatchEvent.PiecesTakenDown _,
+                    BatchEvent.PiecesPutBackIntoUse _,
+                    BatchEvent.PiecesScrapped _,
+                    BatchEvent.PiecesCorrected _,
+                    BatchEvent.PiecesDisposed _,
+                    BatchEvent.Returned _,
+                    BatchEvent.PiecesWrittenOff _,
+                    BatchEvent.PiecesFound _ -> moved(event.entry());
         };
     }
 

@@ -23,7 +23,16 @@ final class CsvReading {
     private static final Set<String> DOCUMENT =
             Set.of("number", "kind", "issued_on", "due_on", "currency", "supplier", "order", "credits", "payable");
     private static final Set<String> LINE = Set.of(
-            "what", "line", "item", "sellers_item", "order_line", "quantity", "unit", "price", "per", "amount",
+            "what",
+            "line",
+            "item",
+            "sellers_item",
+            "order_line",
+            "quantity",
+            "unit",
+            "price",
+            "per",
+            "amount",
             "tax_percent");
     private final Cells cells = new Cells();
     private final List<Line> lines = new ArrayList<>();
@@ -87,8 +96,11 @@ final class CsvReading {
         for (String column : DOCUMENT) {
             String here = row.text(column);
             if (here != null && !here.equals(first.text(column)) && !column.equals("order")) {
-                cells.problem(row.number(), column, "[%s] is not the [%s] of the first row. One file is one invoice."
-                        .formatted(here, first.text(column)));
+                cells.problem(
+                        row.number(),
+                        column,
+                        "[%s] is not the [%s] of the first row. One file is one invoice."
+                                .formatted(here, first.text(column)));
             }
         }
     }

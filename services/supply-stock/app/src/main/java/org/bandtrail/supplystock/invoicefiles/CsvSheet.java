@@ -34,7 +34,8 @@ final class CsvSheet {
      */
     record Row(int number, Map<String, String> cells) {
         /** The text under a column without blanks around it, or null if there is none. */
-        @Nullable String text(String column) {
+        @Nullable
+        String text(String column) {
             String text = cells.getOrDefault(column, "").strip();
             return text.isEmpty() ? null : text;
         }
@@ -51,7 +52,8 @@ final class CsvSheet {
         String text = text(bytes);
         String first = text.lines().findFirst().orElse("");
         char separator = Stream.of(',', ';', '\t')
-                .max(Comparator.comparingLong(sign -> first.chars().filter(c -> c == sign).count()))
+                .max(Comparator.comparingLong(
+                        sign -> first.chars().filter(c -> c == sign).count()))
                 .orElse(',');
         try (CsvReader<CsvRecord> csv = CsvReader.builder()
                 .fieldSeparator(separator)
@@ -80,8 +82,12 @@ final class CsvSheet {
         List<FileProblem> problems = new ArrayList<>();
         for (String name : header) {
             if (!known.contains(name)) {
-                problems.add(new FileProblem(1, name, "This column is not known. Known are %s."
-                        .formatted(String.join(", ", known.stream().sorted().toList()))));
+                problems.add(new FileProblem(
+                        1,
+                        name,
+                        "This column is not known. Known are %s."
+                                .formatted(String.join(
+                                        ", ", known.stream().sorted().toList()))));
             }
         }
         for (String name : needed.stream().sorted().toList()) {
@@ -126,7 +132,10 @@ final class CsvSheet {
 
     private static String text(byte[] bytes) {
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException older) {
             return new String(bytes, Charset.forName("windows-1252"));

@@ -71,7 +71,8 @@ public final class InvoiceArithmetic {
     /** Quantity times price over base quantity, with the line's own allowances and charges. */
     public static Money ofLine(Line line, String currency) {
         BigDecimal exact = line.quantity().multiply(line.price());
-        long own = line.adjustments().stream().mapToLong(Adjustment::signedMinor).sum();
+        long own =
+                line.adjustments().stream().mapToLong(Adjustment::signedMinor).sum();
         return Money.of(minor(exact, line.perQuantity(), currency) + own, currency);
     }
 
@@ -133,10 +134,7 @@ public final class InvoiceArithmetic {
     }
 
     private static void addBase(
-            Map<String, Tax> byRate,
-            @Nullable String category,
-            @Nullable BigDecimal percent,
-            Money base) {
+            Map<String, Tax> byRate, @Nullable String category, @Nullable BigDecimal percent, Money base) {
         if (percent != null) {
             byRate.merge(
                     rate(category, percent),
@@ -207,7 +205,8 @@ public final class InvoiceArithmetic {
             throw new IllegalArgumentException(
                     "Base quantity [%s] is not above 0. Write for how many units the price is.".formatted(per));
         }
-        BigDecimal minor = exact.movePointRight(Money.zero(currency).minorDigits()).divide(per, 0, RoundingMode.HALF_UP);
+        BigDecimal minor =
+                exact.movePointRight(Money.zero(currency).minorDigits()).divide(per, 0, RoundingMode.HALF_UP);
         if (minor.precision() > LIMIT_DIGITS) {
             throw new IllegalArgumentException(
                     "Amount [%s] is beyond %d digits. Check price and quantity.".formatted(exact, LIMIT_DIGITS));

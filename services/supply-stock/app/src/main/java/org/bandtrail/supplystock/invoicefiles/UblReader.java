@@ -26,8 +26,10 @@ final class UblReader {
 
     private UblReader(XmlTree root) {
         this.root = root;
-        this.credit = root.namespace().equals(UBL + "CreditNote-2") && root.name().equals("CreditNote");
-        if (!credit && !(root.namespace().equals(UBL + "Invoice-2") && root.name().equals("Invoice"))) {
+        this.credit =
+                root.namespace().equals(UBL + "CreditNote-2") && root.name().equals("CreditNote");
+        if (!credit
+                && !(root.namespace().equals(UBL + "Invoice-2") && root.name().equals("Invoice"))) {
             throw new UnreadableInvoice(
                     root.name(),
                     "This XML is neither a UBL Invoice nor a UBL CreditNote. Ask the supplier for UBL 2.1, or use CSV.");
@@ -98,11 +100,15 @@ final class UblReader {
         return new Line(
                 id,
                 cells.number(0, path + counted, quantity.map(XmlTree::text).orElse(null)),
-                cells.needed(0, path + "unitCode", quantity.map(each -> each.attribute("unitCode")).orElse(null)),
+                cells.needed(
+                        0,
+                        path + "unitCode",
+                        quantity.map(each -> each.attribute("unitCode")).orElse(null)),
                 cells.number(0, path + "PriceAmount", text(line, "Price", "PriceAmount")),
                 per == null ? BigDecimal.ONE : positive(path + "BaseQuantity", per),
                 money(line, path, "LineExtensionAmount"),
-                cells.needed(0, path + "Item/Name", first(text(line, "Item", "Name"), text(line, "Item", "Description"))),
+                cells.needed(
+                        0, path + "Item/Name", first(text(line, "Item", "Name"), text(line, "Item", "Description"))),
                 text(line, "Item", "SellersItemIdentification", "ID"),
                 text(line, "OrderLineReference", "OrderReference", "ID"),
                 text(line, "OrderLineReference", "LineID"),
@@ -152,7 +158,9 @@ final class UblReader {
                 total(found, "AllowanceTotalAmount"),
                 total(found, "ChargeTotalAmount"),
                 total(found, "TaxExclusiveAmount"),
-                root.at("TaxTotal").map(tax -> money(tax, "TaxTotal/", "TaxAmount")).orElse(Money.zero(currency)),
+                root.at("TaxTotal")
+                        .map(tax -> money(tax, "TaxTotal/", "TaxAmount"))
+                        .orElse(Money.zero(currency)),
                 total(found, "TaxInclusiveAmount"),
                 total(found, "PrepaidAmount"),
                 total(found, "PayableRoundingAmount"),

@@ -13,11 +13,11 @@ import org.jspecify.annotations.Nullable;
  * Recommendation 20, and KT is a tub or barrel, so none of them is guessed at.
  */
 public final class UnitCode {
-    private static final Map<String, Long> MICROMETRES = Map.of(
-            "MMT", 1_000L, "CMT", 10_000L, "MTR", 1_000_000L, "INH", 25_400L, "FOT", 304_800L, "YRD", 914_400L);
+    private static final Map<String, Long> MICROMETRES =
+            Map.of("MMT", 1_000L, "CMT", 10_000L, "MTR", 1_000_000L, "INH", 25_400L, "FOT", 304_800L, "YRD", 914_400L);
     private static final Map<String, Long> PIECES = Map.of("C62", 1L, "EA", 1L, "H87", 1L, "PR", 2L, "DZN", 12L);
-    private static final Map<String, String> PACKAGES = Map.of(
-            "XBX", "box", "XRO", "roll", "XRL", "reel", "XPK", "package", "SET", "set");
+    private static final Map<String, String> PACKAGES =
+            Map.of("XBX", "box", "XRO", "roll", "XRL", "reel", "XPK", "package", "SET", "set");
     private static final Map<String, String> REFUSED = Map.of(
             "BX", "was deleted from Recommendation 20; a box is XBX",
             "RO", "was deleted from Recommendation 20; a roll is XRO",
@@ -76,7 +76,8 @@ public final class UnitCode {
         boolean counted = measure == Measure.MILLIMETRES && pieces != null;
         if (!PACKAGES.containsKey(unit) && !counted) {
             throw new IllegalArgumentException("Unit [%s] does not give %s. Use %s."
-                    .formatted(unit, words(measure), measure == Measure.PIECES ? "C62, DZN or XBX" : "MTR, FOT or XRL"));
+                    .formatted(
+                            unit, words(measure), measure == Measure.PIECES ? "C62, DZN or XBX" : "MTR, FOT or XRL"));
         }
         if (content == null || content <= 0) {
             throw new IllegalArgumentException(

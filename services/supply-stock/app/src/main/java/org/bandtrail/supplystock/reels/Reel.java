@@ -12,24 +12,6 @@ import org.bandtrail.supplystock.holdings.FieldWork;
 import org.bandtrail.supplystock.holdings.Holding;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
-import org.bandtrail.supplystock.reels.ReelEvent.Arrived;
-import org.bandtrail.supplystock.reels.ReelEvent.CostChanged;
-import org.bandtrail.supplystock.reels.ReelEvent.HandedOut;
-import org.bandtrail.supplystock.reels.ReelEvent.LengthCorrected;
-import org.bandtrail.supplystock.reels.ReelEvent.LengthDisposed;
-import org.bandtrail.supplystock.reels.ReelEvent.LengthFitted;
-import org.bandtrail.supplystock.reels.ReelEvent.LengthFound;
-import org.bandtrail.supplystock.reels.ReelEvent.LengthPutBackIntoUse;
-import org.bandtrail.supplystock.reels.ReelEvent.LengthScrapped;
-import org.bandtrail.supplystock.reels.ReelEvent.LengthTakenDown;
-import org.bandtrail.supplystock.reels.ReelEvent.LengthWrittenOff;
-import org.bandtrail.supplystock.reels.ReelEvent.MadeBySlitting;
-import org.bandtrail.supplystock.reels.ReelEvent.Received;
-import org.bandtrail.supplystock.reels.ReelEvent.Relocated;
-import org.bandtrail.supplystock.reels.ReelEvent.Returned;
-import org.bandtrail.supplystock.reels.ReelEvent.SentBack;
-import org.bandtrail.supplystock.reels.ReelEvent.Slit;
-import org.bandtrail.supplystock.reels.ReelEvent.WrittenDown;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,7 +51,7 @@ public record Reel(
     private List<ReelEvent> receive(ReelCommand.Receive receive) {
         requireNew(receive.reelId(), receive.kind(), receive.length());
         Move receipt = new Move(Place.SUPPLIER, receive.into(), receive.length().mm());
-        return List.of(new Received(
+        return List.of(new ReelEvent.Received(
                 receive.reelId(),
                 receive.material(),
                 receive.kind(),
@@ -100,7 +82,7 @@ public record Reel(
             throw new ReelRefused.ReelNotInDepot(
                     handOut.reelId(), handOut.depot(), holding.whereabouts().inWords(Length::ofMm));
         }
-        return List.of(new HandedOut(
+        return List.of(new ReelEvent.HandedOut(
                 handOut.reelId(),
                 material,
                 kind,
@@ -115,12 +97,12 @@ public record Reel(
                 told.source(), told.target(), told.length().mm(), told.site(), told.by(), told.occurred());
         return List.of(
                 switch (FieldWork.between(told.source(), told.target())) {
-                    case FITTED -> new LengthFitted(reel, told.fact(), entry);
-                    case TAKEN_DOWN -> new LengthTakenDown(reel, told.fact(), entry);
-                    case PUT_BACK_INTO_USE -> new LengthPutBackIntoUse(reel, told.fact(), entry);
-                    case SCRAPPED -> new LengthScrapped(reel, told.fact(), entry);
-                    case DISPOSED -> new LengthDisposed(reel, told.fact(), entry);
-                    case CORRECTED -> new LengthCorrected(reel, told.fact(), entry);
+                    case FITTED -> new ReelEvent.LengthFitted(reel, told.fact(), entry);
+                    case TAKEN_DOWN -> new ReelEvent.LengthTakenDown(reel, told.fact(), entry);
+                    case PUT_BACK_INTO_USE -> new ReelEvent.LengthPutBackIntoUse(reel, told.fact(), entry);
+                    case SCRAPPED -> new ReelEvent.LengthScrapped(reel, told.fact(), entry);
+                    case DISPOSED -> new ReelEvent.LengthDisposed(reel, told.fact(), entry);
+                    case CORRECTED -> new ReelEvent.LengthCorrected(reel, told.fact(), entry);
                 });
     }
 
@@ -130,7 +112,7 @@ public record Reel(
         if (moves.isEmpty()) {
             return List.of();
         }
-        return List.of(new Returned(
+        return List.of(new ReelEvent.Returned(
                 back.reelId(),
                 back.person(),
                 back.measured(),
@@ -149,8 +131,8 @@ public record Reel(
         Entry entry = holding.entry(List.of(move), Charge.WRITTEN_OFF, settle.by(), settle.occurred());
         return List.of(
                 move.target().equals(Place.WRITTEN_OFF)
-                        ? new LengthWrittenOff(settle.reelId(), settle.reason(), entry)
-                        : new LengthFound(settle.reelId(), settle.reason(), entry));
+                        ? new ReelEvent.LengthWrittenOff(settle.reelId(), settle.reason(), entry)
+                        : new ReelEvent.LengthFound(settle.reelId(), settle.reason(), entry));
     }
 
     /**
@@ -160,7 +142,7 @@ public record Reel(
      */
     public Reel evolve(ReelEvent event) {
         return switch (event) {
-            case Received received ->
+            case ReelEvent.Received received ->
                 received(
                         received.reelId(),
                         received.material(),
@@ -168,27 +150,27 @@ public record Reel(
                         received.length(),
                         received.cost(),
                         received.entry());
-            case MadeBySlitting made ->
+            case ReelEvent.MadeBySlitting made ->
                 received(made.reelId(), made.material(), made.kind(), made.length(), made.cost(), made.entry());
-            case Slit slit -> moved(slit.entry());
-            case Relocated relocated -> moved(relocated.entry());
-            case Arrived arrived -> moved(arrived.entry());
-            case SentBack back ->
+            case ReelEvent.SentBack back ->
                 moved(back.entry()).revalued(-back.taken().mm(), -back.cost().minor(), 0);
-            case CostChanged changed ->
+            case ReelEvent.CostChanged changed ->
                 moved(changed.entry()).revalued(0, changed.delta().minor(), 0);
-            case WrittenDown down ->
+            case ReelEvent.WrittenDown down ->
                 moved(down.entry()).revalued(0, 0, down.amount().minor());
-            case HandedOut handedOut -> moved(handedOut.entry());
-            case LengthFitted fitted -> moved(fitted.entry());
-            case LengthTakenDown takenDown -> moved(takenDown.entry());
-            case LengthPutBackIntoUse back -> moved(back.entry());
-            case LengthScrapped scrapped -> moved(scrapped.entry());
-            case LengthCorrected corrected -> moved(corrected.entry());
-            case LengthDisposed disposed -> moved(disposed.entry());
-            case Returned returned -> moved(returned.entry());
-            case LengthWrittenOff writtenOff -> moved(writtenOff.entry());
-            case LengthFound found -> moved(found.entry());
+            case ReelEvent.Slit _,
+                    ReelEvent.Relocated _,
+                    ReelEvent.Arrived _,
+                    ReelEvent.HandedOut _,
+                    ReelEvent.LengthFitted _,
+                    ReelEvent.LengthTakenDown _,
+                    ReelEvent.LengthPutBackIntoUse _,
+                    ReelEvent.LengthScrapped _,
+                    ReelEvent.LengthCorrected _,
+                    ReelEvent.LengthDisposed _,
+                    ReelEvent.Returned _,
+                    ReelEvent.LengthWrittenOff _,
+                    ReelEvent.LengthFound _ -> moved(event.entry());
         };
     }
 

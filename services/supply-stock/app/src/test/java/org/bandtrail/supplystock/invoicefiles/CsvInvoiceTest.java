@@ -66,7 +66,8 @@ class CsvInvoiceTest {
 
     @Test
     void a_spreadsheet_of_an_older_alphabet_is_read() {
-        byte[] old = (HEADER + "A-21;2026-05-20;EUR;;1;Klebeb\u00e4nder;;;;1;XRL;10;;;\n").getBytes(Charset.forName("windows-1252"));
+        byte[] old = (HEADER + "A-21;2026-05-20;EUR;;1;Klebeb\u00e4nder;;;;1;XRL;10;;;\n")
+                .getBytes(Charset.forName("windows-1252"));
 
         assertThat(InvoiceFile.read(old).lines().getFirst().item()).isEqualTo("Klebeb\u00e4nder");
     }

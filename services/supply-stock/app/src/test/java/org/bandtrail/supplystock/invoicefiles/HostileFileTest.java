@@ -25,8 +25,7 @@ class HostileFileTest {
     @Test
     void a_file_of_this_machine_is_never_brought_in(@TempDir Path folder) throws IOException {
         Path secret = Files.writeString(folder.resolve("secret.txt"), "the-secret");
-        String file = invoiceWith(
-                "<!DOCTYPE Invoice [<!ENTITY x SYSTEM \"%s\">]>".formatted(secret.toUri()), "&x;");
+        String file = invoiceWith("<!DOCTYPE Invoice [<!ENTITY x SYSTEM \"%s\">]>".formatted(secret.toUri()), "&x;");
 
         assertThatExceptionOfType(UnreadableInvoice.class)
                 .isThrownBy(() -> InvoiceFile.read(InvoiceFileTest.bytes(file)))

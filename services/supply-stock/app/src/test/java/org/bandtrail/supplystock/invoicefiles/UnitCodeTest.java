@@ -15,8 +15,15 @@ class UnitCodeTest {
 
     @ParameterizedTest
     @CsvSource({
-        "12.5, MTR, 12500", "125, CMT, 1250", "7, MMT, 7", "10, INH, 254", "100, FOT, 30480", "50, YRD, 45720",
-        "0.5, FOT, 152", "-3, MTR, -3000", "1, fot, 305"
+        "12.5, MTR, 12500",
+        "125, CMT, 1250",
+        "7, MMT, 7",
+        "10, INH, 254",
+        "100, FOT, 30480",
+        "50, YRD, 45720",
+        "0.5, FOT, 152",
+        "-3, MTR, -3000",
+        "1, fot, 305"
     })
     void lengths_become_whole_millimetres(String quantity, String code, long millimetres) {
         assertThat(books(quantity, code, Measure.MILLIMETRES, null)).isEqualTo(millimetres);

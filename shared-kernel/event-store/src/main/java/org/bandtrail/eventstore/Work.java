@@ -1,6 +1,7 @@
 package org.bandtrail.eventstore;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ThreadLocalRandom;
@@ -49,6 +50,29 @@ public final class Work {
         byte[] fingerprint = receipts.fingerprint(content);
         return inOneTransaction(() -> receipts.once(commandId, fingerprint, answer, work));
     }
+
+    /**
+     * Writes down several command ids at once, before {@link #once} does their work one by one in the same transaction:
+     * a device's delivery of five hundred records then asks the database once instead of five hundred times. Ids that
+     * were used before are left alone; {@code once} deals with them.
+     *
+     * @param stamps command ids with what is asked under each
+     * @throws IllegalStateException outside of work, because the ids would then outlive a refusal
+     */
+    public void claim(List<Stamp> stamps) {
+        if (!CurrentUnitOfWork.isStarted()) {
+            throw new IllegalStateException("Command ids are claimed inside the work that uses them.");
+        }
+        receipts.claim(stamps);
+    }
+
+    /**
+     * A command id with what is asked under it.
+     *
+     * @param commandId made by the client, UUIDv7
+     * @param content what was asked, a record that can be written as JSON
+     */
+    public record Stamp(UUID commandId, Object content) {}
 
     /**
      * Does the work in one transaction; inside other work it simply joins it.

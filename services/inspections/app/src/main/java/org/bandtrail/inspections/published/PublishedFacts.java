@@ -1,5 +1,6 @@
 package org.bandtrail.inspections.published;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.bandtrail.eventexchange.Outbox;
 import org.bandtrail.eventstore.AppendedEvent;
@@ -19,12 +20,11 @@ class PublishedFacts implements WhenAppended {
 
     @Override
     public void appended(List<AppendedEvent> events) {
+        List<Outbox.Told> all = new ArrayList<>();
         for (AppendedEvent event : events) {
-            List<Object> told = told(event.payload());
-            if (!told.isEmpty()) {
-                outbox.append(event.eventId(), told);
-            }
+            told(event.payload()).forEach(told -> all.add(new Outbox.Told(event.eventId(), told)));
         }
+        outbox.appendAll(all);
     }
 
     private static List<Object> told(Object event) {

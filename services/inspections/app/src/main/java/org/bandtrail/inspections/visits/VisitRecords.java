@@ -3,6 +3,7 @@ package org.bandtrail.inspections.visits;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import org.bandtrail.eventstore.CommandReused;
@@ -68,19 +69,35 @@ final class VisitRecords {
     List<Recorded> many(List<JsonNode> requests, PersonId by) {
         VisitPolicies.Judge judge = policies.judge();
         Instant now = clock.instant();
-        return work.inOneTransaction(() -> requests.stream()
-                .map(request -> oneOfMany(request, by, now, judge))
-                .toList());
+        List<Told> read = requests.stream().map(this::read).toList();
+        return work.inOneTransaction(() -> {
+            work.claim(read.stream()
+                    .map(Told::request)
+                    .filter(Objects::nonNull)
+                    .map(request -> new Work.Stamp(request.commandId(), request))
+                    .toList());
+            return read.stream().map(told -> oneOfMany(told, by, now, judge)).toList();
+        });
     }
 
-    private Recorded oneOfMany(JsonNode told, PersonId by, Instant now, VisitPolicies.Judge judge) {
-        VisitRequest request;
+    /** A record of a delivery: what it says, or the answer that it cannot be read. */
+    private record Told(
+            @Nullable VisitRequest request, @Nullable Recorded unreadable) {}
+
+    private Told read(JsonNode told) {
         try {
-            request = json.treeToValue(told, VisitRequest.class);
+            return new Told(json.treeToValue(told, VisitRequest.class), null);
         } catch (JacksonException unreadable) {
             String visit = told.path("visitId").asStringOpt().orElse(null);
             String why = "This record cannot be read: " + unreadable.getOriginalMessage();
-            return new Recorded(null, visit, false, List.of(), why);
+            return new Told(null, new Recorded(null, visit, false, List.of(), why));
+        }
+    }
+
+    private Recorded oneOfMany(Told told, PersonId by, Instant now, VisitPolicies.Judge judge) {
+        VisitRequest request = told.request();
+        if (request == null) {
+            return Objects.requireNonNull(told.unreadable());
         }
         try {
             return work.once(request.commandId(), request, Recorded.class, () -> {

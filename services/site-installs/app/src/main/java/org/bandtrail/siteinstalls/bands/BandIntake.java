@@ -98,6 +98,9 @@ class BandIntake {
                 readable.add(each.request());
             }
         }
+        work.claim(readable.stream()
+                .map(request -> new Work.Stamp(request.commandId(), request))
+                .toList());
         List<Books> opened = books.open(readable.stream().map(FitRequest::dated).toList());
         List<Result> results = new ArrayList<>();
         int next = 0;

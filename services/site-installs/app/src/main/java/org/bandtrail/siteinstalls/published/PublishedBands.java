@@ -24,11 +24,13 @@ final class PublishedBands implements WhenAppended {
 
     @Override
     public void appended(List<AppendedEvent> events) {
+        List<Outbox.Told> told = new ArrayList<>();
         for (AppendedEvent event : events) {
             if (event.payload() instanceof BandEvent.BandFitted fitted) {
-                outbox.append(event.eventId(), told(fitted));
+                told.add(new Outbox.Told(event.eventId(), told(fitted)));
             }
         }
+        outbox.appendAll(told);
     }
 
     static BandFitted told(BandEvent.BandFitted fitted) {

@@ -1,5 +1,6 @@
 package org.bandtrail.supplystock.published;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,12 +31,14 @@ final class PublishedStock implements WhenAppended {
 
     @Override
     public void appended(List<AppendedEvent> events) {
+        List<Outbox.Told> all = new ArrayList<>();
         for (AppendedEvent event : events) {
             Object told = told(event.payload());
             if (told != null) {
-                outbox.append(event.eventId(), told);
+                all.add(new Outbox.Told(event.eventId(), told));
             }
         }
+        outbox.appendAll(all);
     }
 
     private @Nullable Object told(Object event) {

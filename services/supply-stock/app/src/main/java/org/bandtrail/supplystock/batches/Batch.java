@@ -168,7 +168,8 @@ public record Batch(
                     BatchEvent.PiecesDisposed _,
                     BatchEvent.Returned _,
                     BatchEvent.PiecesWrittenOff _,
-                    BatchEvent.PiecesFound _ -> moved(event.entry());
+                    BatchEvent.PiecesFound _,
+                    BatchEvent.PutRight _ -> moved(event.entry());
         };
     }
 

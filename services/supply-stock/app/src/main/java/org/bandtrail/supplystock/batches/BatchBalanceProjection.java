@@ -65,6 +65,7 @@ final class BatchBalanceProjection implements Projection {
             case BatchEvent.CostChanged changed ->
                 line(position, changed, changed.why().word(), changed.reference())
                         .revalued(0, changed.delta().minor());
+            case BatchEvent.PutRight right -> line(position, right, "put right", right.reason());
             case BatchEvent.WrittenDown down -> line(position, down, "written down", down.reason());
             case BatchEvent.HandedOut out -> line(position, out, "handed out", "kit " + out.kit());
             case BatchEvent.PiecesFitted fitted -> line(position, fitted, "fitted", fitted.fact());

@@ -79,7 +79,7 @@ public sealed interface BatchCommand {
             @TargetAggregateIdentifier BatchId batchId, Place place, String reason, PersonId by, Occurred occurred)
             implements BatchCommand {}
 
-    /** What is done with stock that no crew has. */
+    /** What depots and the books do with it, beside the work of the field. */
     sealed interface OnShelf extends BatchCommand {}
 
     /**
@@ -137,5 +137,23 @@ public sealed interface BatchCommand {
     /** Wish: write its stock down to what it is still worth. Refused beyond what it costs. */
     record WriteDown(
             @TargetAggregateIdentifier BatchId batchId, Money amount, String reason, PersonId by, Occurred occurred)
+            implements OnShelf {}
+
+    /**
+     * Wish: put right what was told wrong, by a further move. Refused if no disagreement gets smaller.
+     *
+     * @param other the batch that was meant or named by mistake, whose half of the correction is in the same work; or null
+     * @param site who pays if it leaves stock, or is paid back; or null
+     */
+    record PutRight(
+            @TargetAggregateIdentifier BatchId batchId,
+            Place source,
+            Place target,
+            Pieces pieces,
+            @Nullable BatchId other,
+            @Nullable SiteId site,
+            String reason,
+            PersonId by,
+            Occurred occurred)
             implements OnShelf {}
 }

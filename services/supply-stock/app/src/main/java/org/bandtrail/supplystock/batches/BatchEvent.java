@@ -116,4 +116,9 @@ public sealed interface BatchEvent {
     @StoredAs("batch.written-down")
     @Revision("1")
     record WrittenDown(BatchId batchId, Money amount, String reason, Entry entry) implements BatchEvent {}
+
+    /** What was told wrong was put right by this move; if another batch was meant, it is named. */
+    @StoredAs("batch.put-right")
+    @Revision("1")
+    record PutRight(BatchId batchId, @Nullable BatchId other, String reason, Entry entry) implements BatchEvent {}
 }

@@ -2,7 +2,9 @@ package org.bandtrail.supplystock.batches;
 
 import java.util.List;
 import org.bandtrail.kernel.Money;
+import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.Pieces;
+import org.bandtrail.supplystock.holdings.Corrections;
 import org.bandtrail.supplystock.holdings.Entry;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
@@ -20,6 +22,7 @@ record BatchOnShelf(Batch batch) {
             case BatchCommand.Relocate wish -> relocate(wish);
             case BatchCommand.Arrive fact -> arrive(fact);
             case BatchCommand.Adjust wish -> adjust(wish);
+            case BatchCommand.PutRight wish -> putRight(wish);
             case BatchCommand.ChangeCost wish ->
                 List.of(new BatchEvent.CostChanged(
                         wish.batchId(),
@@ -83,5 +86,20 @@ record BatchOnShelf(Batch batch) {
                 entry.moves().getFirst().target().equals(Place.WRITTEN_OFF)
                         ? new BatchEvent.PiecesWrittenOff(wish.batchId(), why, entry)
                         : new BatchEvent.PiecesFound(wish.batchId(), why, entry));
+    }
+
+    private List<BatchEvent> putRight(BatchCommand.PutRight wish) {
+        BatchId other = wish.other();
+        Entry entry = new Corrections(rules(wish.batchId()))
+                .entry(
+                        wish.source(),
+                        wish.target(),
+                        wish.pieces().count(),
+                        other == null ? null : other.value(),
+                        wish.site(),
+                        wish.reason(),
+                        wish.by(),
+                        wish.occurred());
+        return List.of(new BatchEvent.PutRight(wish.batchId(), other, wish.reason(), entry));
     }
 }

@@ -89,6 +89,18 @@ public abstract sealed class StockRefused extends Refusal {
         }
     }
 
+    /** The move would not make any disagreement smaller. */
+    public static final class NotACorrection extends StockRefused {
+        private static final long serialVersionUID = 1L;
+
+        NotACorrection(String subject, Place source, Place target, Object quantity) {
+            super(
+                    409,
+                    "Moving %s of %s from %s to %s puts nothing right. Name a place where books and field disagree by as much."
+                            .formatted(quantity, subject, source, target));
+        }
+    }
+
     /** A change without effect. */
     public static final class NothingChanges extends StockRefused {
         private static final long serialVersionUID = 1L;

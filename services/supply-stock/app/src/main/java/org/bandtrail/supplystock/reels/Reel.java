@@ -170,7 +170,8 @@ public record Reel(
                     ReelEvent.LengthDisposed _,
                     ReelEvent.Returned _,
                     ReelEvent.LengthWrittenOff _,
-                    ReelEvent.LengthFound _ -> moved(event.entry());
+                    ReelEvent.LengthFound _,
+                    ReelEvent.PutRight _ -> moved(event.entry());
         };
     }
 

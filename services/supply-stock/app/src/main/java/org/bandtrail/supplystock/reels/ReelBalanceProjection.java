@@ -76,6 +76,7 @@ final class ReelBalanceProjection implements Projection {
             case ReelEvent.CostChanged changed ->
                 line(position, changed, changed.why().word(), changed.reference())
                         .revalued(0, changed.delta().minor());
+            case ReelEvent.PutRight right -> line(position, right, "put right", right.reason());
             case ReelEvent.WrittenDown down -> line(position, down, "written down", down.reason());
             case ReelEvent.HandedOut out -> line(position, out, "handed out", "kit " + out.kit());
             case ReelEvent.LengthFitted fitted -> line(position, fitted, "fitted", fitted.fact());

@@ -77,7 +77,7 @@ public sealed interface ReelCommand {
     record Settle(@TargetAggregateIdentifier ReelId reelId, Place place, String reason, PersonId by, Occurred occurred)
             implements ReelCommand {}
 
-    /** What is done with stock that no crew has. */
+    /** What depots and the books do with it, beside the work of the field. */
     sealed interface OnShelf extends ReelCommand {}
 
     /**
@@ -156,6 +156,24 @@ public sealed interface ReelCommand {
             Money cost,
             String slitting,
             Place into,
+            PersonId by,
+            Occurred occurred)
+            implements OnShelf {}
+
+    /**
+     * Wish: put right what was told wrong, by a further move. Refused if no disagreement gets smaller.
+     *
+     * @param other the reel that was meant or named by mistake, whose half of the correction is in the same work; or null
+     * @param site who pays if it leaves stock, or is paid back; or null
+     */
+    record PutRight(
+            @TargetAggregateIdentifier ReelId reelId,
+            Place source,
+            Place target,
+            Length length,
+            @Nullable ReelId other,
+            @Nullable SiteId site,
+            String reason,
             PersonId by,
             Occurred occurred)
             implements OnShelf {}

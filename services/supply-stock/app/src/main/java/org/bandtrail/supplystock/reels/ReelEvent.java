@@ -134,4 +134,9 @@ public sealed interface ReelEvent {
             String slitting,
             Entry entry)
             implements ReelEvent {}
+
+    /** What was told wrong was put right by this move; if another reel was meant, it is named. */
+    @StoredAs("reel.put-right")
+    @Revision("1")
+    record PutRight(ReelId reelId, @Nullable ReelId other, String reason, Entry entry) implements ReelEvent {}
 }

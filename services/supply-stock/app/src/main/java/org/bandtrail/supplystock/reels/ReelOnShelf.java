@@ -3,6 +3,8 @@ package org.bandtrail.supplystock.reels;
 import java.util.List;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Money;
+import org.bandtrail.kernel.ReelId;
+import org.bandtrail.supplystock.holdings.Corrections;
 import org.bandtrail.supplystock.holdings.Entry;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.Place;
@@ -20,6 +22,7 @@ record ReelOnShelf(Reel reel) {
             case ReelCommand.Relocate wish -> relocate(wish);
             case ReelCommand.Arrive fact -> arrive(fact);
             case ReelCommand.Adjust wish -> adjust(wish);
+            case ReelCommand.PutRight wish -> putRight(wish);
             case ReelCommand.ChangeCost wish ->
                 List.of(new ReelEvent.CostChanged(
                         wish.reelId(),
@@ -109,5 +112,20 @@ record ReelOnShelf(Reel reel) {
                 wish.cost(),
                 wish.slitting(),
                 reel.holding().receiptEntry(strip, wish.cost().minor(), wish.by(), wish.occurred())));
+    }
+
+    private List<ReelEvent> putRight(ReelCommand.PutRight wish) {
+        ReelId other = wish.other();
+        Entry entry = new Corrections(rules(wish.reelId()))
+                .entry(
+                        wish.source(),
+                        wish.target(),
+                        wish.length().mm(),
+                        other == null ? null : other.value(),
+                        wish.site(),
+                        wish.reason(),
+                        wish.by(),
+                        wish.occurred());
+        return List.of(new ReelEvent.PutRight(wish.reelId(), other, wish.reason(), entry));
     }
 }

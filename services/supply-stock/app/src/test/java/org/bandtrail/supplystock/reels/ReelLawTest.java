@@ -77,7 +77,7 @@ class ReelLawTest {
         Place tree = Place.tree(new TreeId("T-" + random.nextInt(3)));
         Place bag = Place.bag(new BagId("BAG-" + random.nextInt(2)));
         Length length = Length.ofMm(1 + random.nextInt(4_000));
-        return switch (random.nextInt(15)) {
+        return switch (random.nextInt(17)) {
             case 0 -> receive(REEL, 1 + random.nextInt(30_000) + " mm", random.nextInt(5_000));
             case 1, 2 -> handOut(person);
             case 3, 4 -> told(crew, tree, length, random);
@@ -87,6 +87,7 @@ class ReelLawTest {
             case 8 -> new ReelCommand.Return(REEL, person, DEPOT, Length.ofMm(random.nextInt(30_000)), KEEPER, NOW);
             case 9, 10 -> ReelShelfSamples.any(random, person, length);
             case 11 -> ReelShelfSamples.revaluation(random);
+            case 12, 13 -> ReelShelfSamples.correction(random, person, tree, length);
             default ->
                 settle(reel.holding().whereabouts().balances().keySet().stream()
                         .skip(random.nextInt(

@@ -8,6 +8,7 @@ import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.PersonId;
+import org.bandtrail.kernel.ReelId;
 import org.bandtrail.supplystock.holdings.CostChange;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.holdings.StockMove;
@@ -52,6 +53,16 @@ final class ReelShelfSamples {
     static ReelCommand.MakeBySlitting make(String length, long minor) {
         return new ReelCommand.MakeBySlitting(
                 REEL, TAPE, MaterialKind.TAPE, Length.parse(length), Money.of(minor, "USD"), "S-1", LOOSE, KEEPER, NOW);
+    }
+
+    /** A correction of what was told wrong, possible or not. */
+    static ReelCommand correction(RandomGenerator random, PersonId person, Place field, Length length) {
+        Place missing = random.nextBoolean() ? Place.missing(person) : Place.crew(person);
+        Place other = random.nextInt(3) == 0 ? LOOSE : field;
+        boolean out = random.nextBoolean();
+        ReelId meant = random.nextBoolean() ? new ReelId("R-0002") : null;
+        return new ReelCommand.PutRight(
+                REEL, out ? missing : other, out ? other : missing, length, meant, SITE, "read again", KEEPER, NOW);
     }
 
     /** Any move of stock, possible or not. */

@@ -2,9 +2,9 @@ package org.bandtrail.local;
 
 import java.util.List;
 import java.util.function.Consumer;
+import org.bandtrail.local.doors.SeasonStopped;
 import org.bandtrail.local.season.DemoSeason;
 import org.bandtrail.local.season.Progress;
-import org.bandtrail.local.season.SeasonStopped;
 
 /**
  * What is done once in the life of a data folder: the demo season with its people is loaded, or, for an empty

@@ -3,6 +3,9 @@ package org.bandtrail.local.season;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.bandtrail.local.doors.FrontDoor;
+import org.bandtrail.local.doors.Hearing;
+import org.bandtrail.local.doors.SeasonStopped;
 import tools.jackson.databind.JsonNode;
 
 /** Reads the audit over HTTP and puts it in a sentence; the laws must read zero, findings may stand open. */

@@ -1,6 +1,7 @@
 package org.bandtrail.local.season;
 
 import java.time.Instant;
+import org.bandtrail.local.doors.CommandIds;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -7,6 +7,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.function.Consumer;
+import org.bandtrail.local.doors.Doors;
+import org.bandtrail.local.doors.Hearing;
+import org.bandtrail.local.doors.SeasonStopped;
+import org.bandtrail.local.office.Office;
 
 /**
  * Loads the demo season through the services' front doors, in the order in which depots and crews would have sent it.
@@ -66,7 +70,9 @@ public final class DemoSeason {
     private String loadFiles(Progress progress, Consumer<Instant> itIs) throws IOException {
         Path season = demoData.resolve("season");
         List<Chunk> chunks = Timeline.read(season);
-        int total = chunks.stream().mapToInt(chunk -> chunk.rows().size()).sum();
+        Office office = Office.read(demoData.resolve("office"), doors.supplyStock());
+        int total = office.stillToDo()
+                + chunks.stream().mapToInt(chunk -> chunk.rows().size()).sum();
         PlaceSender place = new PlaceSender(demoData, doors, LEAD);
         itIs.accept(DepotBodies.SET_UP);
         progress.at("items, depots, crews, sites", 0, total);
@@ -77,12 +83,16 @@ public final class DemoSeason {
         for (Chunk chunk : chunks) {
             progress.at(chunk.words(), done, total);
             waitFor(chunk.kind());
+            done += office.doUntil(chunk.arrival(), itIs);
             itIs.accept(chunk.arrival());
             send(chunk, field);
             done += chunk.rows().size();
         }
-        progress.at("the services read each other", total, total);
+        progress.at("the services read each other", done, total);
         waitForAll();
+        progress.at("the office finishes the season", done, total);
+        done += office.doUntil(Instant.MAX, itIs);
+        progress.at("done", total, total);
         return new AuditReading(doors.supplyStock(), LEAD, PROJECTING).sentence();
     }
 

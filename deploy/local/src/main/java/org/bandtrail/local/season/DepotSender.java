@@ -2,6 +2,7 @@ package org.bandtrail.local.season;
 
 import java.util.List;
 import java.util.function.Function;
+import org.bandtrail.local.doors.FrontDoor;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Sends what the depots did, each row by the keeper who did it. */

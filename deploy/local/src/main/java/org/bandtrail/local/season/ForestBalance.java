@@ -1,6 +1,9 @@
 package org.bandtrail.local.season;
 
 import java.time.Duration;
+import org.bandtrail.local.doors.FrontDoor;
+import org.bandtrail.local.doors.Hearing;
+import org.bandtrail.local.doors.SeasonStopped;
 import tools.jackson.databind.JsonNode;
 
 /** One reel's balance in the books, waited for until it is what the plan says. */

@@ -3,6 +3,9 @@ package org.bandtrail.local.season;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import org.bandtrail.local.doors.Doors;
+import org.bandtrail.local.doors.FrontDoor;
+import org.bandtrail.local.doors.Hearing;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

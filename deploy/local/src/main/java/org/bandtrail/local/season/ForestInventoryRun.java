@@ -9,6 +9,9 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.bandtrail.local.doors.Doors;
+import org.bandtrail.local.doors.Hearing;
+import org.bandtrail.local.doors.SeasonStopped;
 import tools.jackson.databind.node.ObjectNode;
 
 /**

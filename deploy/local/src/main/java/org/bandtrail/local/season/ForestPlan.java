@@ -2,6 +2,7 @@ package org.bandtrail.local.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bandtrail.local.doors.FrontDoor;
 import tools.jackson.databind.JsonNode;
 
 /**

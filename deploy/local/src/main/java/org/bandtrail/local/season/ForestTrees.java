@@ -7,6 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.bandtrail.local.doors.FormData;
+import org.bandtrail.local.doors.FrontDoor;
+import org.bandtrail.local.doors.SeasonStopped;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -2,6 +2,8 @@ package org.bandtrail.local.season;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.bandtrail.local.doors.FrontDoor;
+import org.bandtrail.local.doors.SeasonStopped;
 import tools.jackson.databind.JsonNode;
 
 /** Which identity site-installs gave to a tree, looked up by its site and tag once the inventories are stored. */

@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import org.bandtrail.local.House;
 import org.bandtrail.local.LauncherOptions;
 import org.bandtrail.local.Service;
+import org.bandtrail.local.doors.Doors;
+import org.bandtrail.local.doors.FrontDoor;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

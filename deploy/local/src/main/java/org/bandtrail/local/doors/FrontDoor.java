@@ -1,4 +1,4 @@
-package org.bandtrail.local.season;
+package org.bandtrail.local.doors;
 
 import java.io.IOException;
 import java.net.URI;
@@ -13,7 +13,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The HTTP door of one service, for somebody who holds the key; its OpenAPI page says what it answers. */
-final class FrontDoor {
+public final class FrontDoor {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
@@ -23,7 +23,7 @@ final class FrontDoor {
     private final HttpClient client;
     private long feedHead;
 
-    FrontDoor(String service, URI base, String key, HttpClient client) {
+    public FrontDoor(String service, URI base, String key, HttpClient client) {
         this.service = service;
         this.base = base;
         this.key = key;
@@ -36,7 +36,7 @@ final class FrontDoor {
      * @param origin where the content comes from, for messages
      * @throws SeasonStopped if the service refuses or cannot be reached
      */
-    JsonNode post(String path, JsonNode body, String person, String origin) {
+    public JsonNode post(String path, JsonNode body, String person, String origin) {
         return send(
                 request(path, person)
                         .header("Content-Type", "application/json")
@@ -46,7 +46,7 @@ final class FrontDoor {
     }
 
     /** As {@link #post}, but answered only when the lists show it too (RFC 7240, section 4.3). */
-    JsonNode postAndSee(String path, JsonNode body, String person, String origin) {
+    public JsonNode postAndSee(String path, JsonNode body, String person, String origin) {
         return send(
                 request(path, person)
                         .header("Content-Type", "application/json")
@@ -57,7 +57,7 @@ final class FrontDoor {
     }
 
     /** As {@link #post}, with PUT. */
-    JsonNode put(String path, JsonNode body, String person, String origin) {
+    public JsonNode put(String path, JsonNode body, String person, String origin) {
         return send(
                 request(path, person)
                         .header("Content-Type", "application/json")
@@ -67,7 +67,7 @@ final class FrontDoor {
     }
 
     /** Uploads a file with a JSON part, as a browser's form does (RFC 7578). */
-    JsonNode upload(String path, FormData form, String person, String origin) {
+    public JsonNode upload(String path, FormData form, String person, String origin) {
         return send(
                 request(path, person)
                         .header("Content-Type", form.contentType())
@@ -77,19 +77,19 @@ final class FrontDoor {
     }
 
     /** Reads a page. */
-    JsonNode get(String path, String person, String origin) {
+    public JsonNode get(String path, String person, String origin) {
         return send(request(path, person).GET().build(), origin);
     }
 
     /** Reads a page, or null if there is none (404). */
     @Nullable
-    JsonNode find(String path, String person, String origin) {
+    public JsonNode find(String path, String person, String origin) {
         HttpResponse<String> answer = answer(request(path, person).GET().build(), origin);
         return answer.statusCode() == 404 ? null : accepted(answer, path, origin);
     }
 
     /** The highest position this service has published, from the header of its feed. */
-    long feedHead(String person) {
+    public long feedHead(String person) {
         String path = "/feed?after=" + feedHead + "&limit=1";
         HttpResponse<String> answer =
                 answer(request(path, person).setHeader("Accept", "*/*").GET().build(), path);
@@ -103,7 +103,7 @@ final class FrontDoor {
     }
 
     /** The service's name, as its feed is called elsewhere. */
-    String service() {
+    public String service() {
         return service;
     }
 

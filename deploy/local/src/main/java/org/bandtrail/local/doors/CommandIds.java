@@ -1,4 +1,4 @@
-package org.bandtrail.local.season;
+package org.bandtrail.local.doors;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -12,14 +12,14 @@ import java.util.UUID;
  * whose other bits are a digest of file and key instead of chance. The same row always gives the same identity, so
  * sending it again does nothing again.
  */
-final class CommandIds {
+public final class CommandIds {
     private static final long VERSION_7 = 0x7000L;
     private static final long VARIANT = 0x8000_0000_0000_0000L;
 
     private CommandIds() {}
 
     /** The identity for this kind of row, its key within the kind, and the moment it tells of. */
-    static UUID of(String kind, String key, Instant moment) {
+    public static UUID of(String kind, String key, Instant moment) {
         ByteBuffer digest = ByteBuffer.wrap(sha256("bandtrail demo season/" + kind + "/" + key));
         long high = (moment.toEpochMilli() << 16) | VERSION_7 | (digest.getLong() & 0x0FFF);
         long low = (digest.getLong() & 0x3FFF_FFFF_FFFF_FFFFL) | VARIANT;

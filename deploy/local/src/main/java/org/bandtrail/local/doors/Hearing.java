@@ -1,4 +1,4 @@
-package org.bandtrail.local.season;
+package org.bandtrail.local.doors;
 
 import java.time.Duration;
 import tools.jackson.databind.JsonNode;
@@ -7,13 +7,13 @@ import tools.jackson.databind.JsonNode;
  * Waits until a service has read what another has published, so that a fact that builds on an earlier one finds it. The
  * publisher's head is in a header of its feed; the reader shows its positions at {@code /feeds}.
  */
-final class Hearing {
+public final class Hearing {
     private static final Duration PAUSE = Duration.ofMillis(25);
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
     private final String person;
 
-    Hearing(String person) {
+    public Hearing(String person) {
         this.person = person;
     }
 
@@ -22,7 +22,7 @@ final class Hearing {
      *
      * @throws SeasonStopped if the feed has stopped, or is not read within two minutes
      */
-    void await(FrontDoor reader, FrontDoor publisher) {
+    public void await(FrontDoor reader, FrontDoor publisher) {
         long head = publisher.feedHead(person);
         long giveUp = System.nanoTime() + PATIENCE.toNanos();
         while (position(reader, publisher) < head) {
@@ -51,7 +51,7 @@ final class Hearing {
         return 0;
     }
 
-    static void pause() {
+    public static void pause() {
         try {
             Thread.sleep(PAUSE);
         } catch (InterruptedException stopped) {

@@ -1,4 +1,4 @@
-package org.bandtrail.local.season;
+package org.bandtrail.local.doors;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,15 +1,15 @@
-package org.bandtrail.local.season;
+package org.bandtrail.local.doors;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 
 /** A multipart form (RFC 7578) with a file and JSON parts, built in memory; for files of a few megabytes. */
-final class FormData {
+public final class FormData {
     private static final String BOUNDARY = "bandtrail-demo-season-7d1f2c";
     private final ByteArrayOutputStream content = new ByteArrayOutputStream();
 
     /** Adds a file part. */
-    FormData file(String name, String fileName, byte[] bytes) {
+    public FormData file(String name, String fileName, byte[] bytes) {
         header("name=\"" + name + "\"; filename=\"" + fileName + "\"", "text/csv");
         content.writeBytes(bytes);
         text("\r\n");
@@ -17,7 +17,7 @@ final class FormData {
     }
 
     /** Adds a JSON part. */
-    FormData json(String name, String json) {
+    public FormData json(String name, String json) {
         header("name=\"" + name + "\"", "application/json");
         text(json + "\r\n");
         return this;
@@ -32,12 +32,12 @@ final class FormData {
         content.writeBytes(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    String contentType() {
+    public String contentType() {
         return "multipart/form-data; boundary=" + BOUNDARY;
     }
 
     /** The whole body, closed by the last boundary. */
-    byte[] bytes() {
+    public byte[] bytes() {
         ByteArrayOutputStream whole = new ByteArrayOutputStream();
         whole.writeBytes(content.toByteArray());
         whole.writeBytes(("--" + BOUNDARY + "--\r\n").getBytes(StandardCharsets.UTF_8));

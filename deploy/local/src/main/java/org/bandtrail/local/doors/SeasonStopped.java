@@ -1,14 +1,14 @@
-package org.bandtrail.local.season;
+package org.bandtrail.local.doors;
 
 /** Loading stopped: the message names the file, the row, the service and what it said. What was loaded stays loaded. */
 public final class SeasonStopped extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    SeasonStopped(String message) {
+    public SeasonStopped(String message) {
         super(message);
     }
 
-    SeasonStopped(String message, Throwable cause) {
+    public SeasonStopped(String message, Throwable cause) {
         super(message, cause);
     }
 }

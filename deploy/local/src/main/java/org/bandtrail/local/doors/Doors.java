@@ -1,4 +1,4 @@
-package org.bandtrail.local.season;
+package org.bandtrail.local.doors;
 
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -6,11 +6,11 @@ import java.time.Duration;
 import java.util.List;
 
 /** The front doors of the services, opened with one key. */
-record Doors(FrontDoor supplyStock, FrontDoor siteInstalls, FrontDoor inspections, FrontDoor frontDesk) {
+public record Doors(FrontDoor supplyStock, FrontDoor siteInstalls, FrontDoor inspections, FrontDoor frontDesk) {
     private static final Duration CONNECT_PATIENCE = Duration.ofSeconds(10);
 
     /** Doors at these addresses; nothing is asked yet. */
-    static Doors at(URI supplyStock, URI siteInstalls, URI inspections, URI frontDesk, String serviceKey) {
+    public static Doors at(URI supplyStock, URI siteInstalls, URI inspections, URI frontDesk, String serviceKey) {
         HttpClient client = HttpClient.newBuilder()
                 .version(HttpClient.Version.HTTP_1_1)
                 .connectTimeout(CONNECT_PATIENCE)
@@ -23,7 +23,7 @@ record Doors(FrontDoor supplyStock, FrontDoor siteInstalls, FrontDoor inspection
     }
 
     /** All four. */
-    List<FrontDoor> all() {
+    public List<FrontDoor> all() {
         return List.of(supplyStock, siteInstalls, inspections, frontDesk);
     }
 }

@@ -5,19 +5,23 @@ import java.util.Set;
 import org.bandtrail.eventexchange.Envelope;
 import org.bandtrail.eventexchange.ReceivedHandler;
 import org.bandtrail.inspections.contract.v1.BandTakenDown;
+import org.bandtrail.inspections.contract.v1.BandVisited;
 import org.bandtrail.inspections.contract.v1.LoadDisposed;
 import org.bandtrail.inspections.contract.v1.MaterialMove;
 import org.bandtrail.inspections.contract.v1.PiecesReplaced;
 import org.springframework.stereotype.Component;
 
-/** Hears from inspections what was replaced, taken down and disposed. */
+/** Hears from inspections what was counted, replaced, taken down and disposed. */
 @Component
 final class FromInspections implements ReceivedHandler {
-    private static final Set<String> TYPES = Set.of(PiecesReplaced.TYPE, BandTakenDown.TYPE, LoadDisposed.TYPE);
+    private static final Set<String> TYPES =
+            Set.of(PiecesReplaced.TYPE, BandTakenDown.TYPE, LoadDisposed.TYPE, BandVisited.TYPE);
     private final FieldFacts facts;
+    private final BandFacts bands;
 
-    FromInspections(FieldFacts facts) {
+    FromInspections(FieldFacts facts, BandFacts bands) {
         this.facts = facts;
+        this.bands = bands;
     }
 
     @Override
@@ -46,6 +50,7 @@ final class FromInspections implements ReceivedHandler {
             }
             case BandTakenDown.TYPE -> {
                 var event = envelope.dataAs(BandTakenDown.class);
+                bands.hear(event);
                 record(
                         new FieldFacts.Told(
                                 "band " + event.bandId(),
@@ -62,6 +67,7 @@ final class FromInspections implements ReceivedHandler {
                                 "load " + event.loadId(), null, event.by(), event.happenedAt(), event.recordedAt()),
                         event.moves());
             }
+            case BandVisited.TYPE -> bands.hear(envelope.dataAs(BandVisited.class));
             default -> throw new IllegalStateException("Type [%s] is not handled here.".formatted(envelope.type()));
         }
     }

@@ -9,9 +9,11 @@ import org.springframework.stereotype.Component;
 @Component
 final class FromSiteInstalls implements ReceivedHandler {
     private final FieldFacts facts;
+    private final BandFacts bands;
 
-    FromSiteInstalls(FieldFacts facts) {
+    FromSiteInstalls(FieldFacts facts, BandFacts bands) {
         this.facts = facts;
+        this.bands = bands;
     }
 
     @Override
@@ -27,6 +29,7 @@ final class FromSiteInstalls implements ReceivedHandler {
     @Override
     public void handle(Envelope envelope) {
         BandFitted fitted = envelope.dataAs(BandFitted.class);
+        bands.hear(fitted);
         var told = new FieldFacts.Told(
                 "band " + fitted.bandId(), fitted.siteId(), fitted.by(), fitted.happenedAt(), fitted.recordedAt());
         fitted.moves()

@@ -1,8 +1,10 @@
 package org.bandtrail.eventstore;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
 import org.axonframework.commandhandling.CommandBus;
 import org.axonframework.commandhandling.CommandMessage;
 import org.axonframework.commandhandling.CommandResultMessage;
@@ -19,10 +21,15 @@ public final class Commands {
     Commands(CommandBus bus, Iterable<? extends AggregateOf<?>> aggregates) {
         this.bus = bus;
         for (AggregateOf<?> aggregate : aggregates) {
-            for (Class<?> command : aggregate.commands().getPermittedSubclasses()) {
-                handlerNames.put(command, aggregate.commands().getName());
-            }
+            leaves(aggregate.commands())
+                    .forEach(command ->
+                            handlerNames.put(command, aggregate.commands().getName()));
         }
+    }
+
+    /** The records of a sealed family; a family may be sorted into further sealed interfaces. */
+    private static Stream<Class<?>> leaves(Class<?> type) {
+        return type.isSealed() ? Arrays.stream(type.getPermittedSubclasses()).flatMap(Commands::leaves) : Stream.of(type);
     }
 
     /**

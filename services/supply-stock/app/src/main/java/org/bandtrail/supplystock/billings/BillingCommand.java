@@ -4,6 +4,7 @@ import java.util.List;
 import org.axonframework.modelling.command.TargetAggregateIdentifier;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
+import org.bandtrail.supplystock.purchases.PurchaseId;
 import org.bandtrail.supplystock.tolerances.Tolerances;
 import org.jspecify.annotations.Nullable;
 
@@ -17,7 +18,7 @@ public sealed interface BillingCommand {
      * @param orders the lines of the purchase with what came of them, as far as they are billed
      */
     record Bill(
-            @TargetAggregateIdentifier String purchase,
+            @TargetAggregateIdentifier PurchaseId purchase,
             String invoice,
             List<OrderLineFigures> orders,
             List<ToBill> lines,

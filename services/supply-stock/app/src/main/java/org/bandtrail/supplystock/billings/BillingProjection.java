@@ -50,7 +50,7 @@ final class BillingProjection implements Projection {
                         position,
                         billed.invoice(),
                         line.invoiceLine(),
-                        billed.purchase(),
+                        billed.purchase().value(),
                         line.purchaseLine(),
                         line.quantity(),
                         line.net().minor(),

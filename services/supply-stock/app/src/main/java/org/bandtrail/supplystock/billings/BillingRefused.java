@@ -2,6 +2,7 @@ package org.bandtrail.supplystock.billings;
 
 import java.util.List;
 import org.bandtrail.eventstore.Refusal;
+import org.bandtrail.supplystock.purchases.PurchaseId;
 
 /** Why lines are not billed. */
 public abstract sealed class BillingRefused extends Refusal {
@@ -15,7 +16,7 @@ public abstract sealed class BillingRefused extends Refusal {
     public static final class DoesNotMatch extends BillingRefused {
         private static final long serialVersionUID = 1L;
 
-        DoesNotMatch(String purchase, List<String> sentences) {
+        DoesNotMatch(PurchaseId purchase, List<String> sentences) {
             super("The invoice does not match order [%s]. %s".formatted(purchase, String.join(" ", sentences)));
         }
     }

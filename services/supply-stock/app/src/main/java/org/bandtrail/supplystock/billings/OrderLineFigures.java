@@ -3,6 +3,7 @@ package org.bandtrail.supplystock.billings;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.invoicefiles.UnitCode.Measure;
+import org.bandtrail.supplystock.purchases.PurchaseId;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param waiting millimetres or pieces received and not accepted yet
  */
 public record OrderLineFigures(
-        String purchase,
+        PurchaseId purchase,
         int line,
         String material,
         Measure measure,

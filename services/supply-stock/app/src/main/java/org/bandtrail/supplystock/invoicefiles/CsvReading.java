@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.supplystock.invoicefiles.CsvSheet.Row;
 import org.bandtrail.supplystock.invoicefiles.SupplierInvoice.Adjustment;
@@ -56,9 +57,14 @@ final class CsvReading {
      * @throws UnreadableInvoice naming row and column of everything that cannot be read
      */
     static SupplierInvoice read(byte[] bytes) {
-        Set<String> known = new java.util.TreeSet<>(DOCUMENT);
+        Set<String> known = new TreeSet<>(DOCUMENT);
         known.addAll(LINE);
         return new CsvReading(new CsvSheet(bytes, known, NEEDED).rows()).document();
+    }
+
+    /** Reads rows with the columns of a file, see {@link #read(byte[])}. */
+    static SupplierInvoice read(List<Row> rows) {
+        return new CsvReading(rows).document();
     }
 
     private SupplierInvoice document() {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.supplystock.invoicefiles.InvoiceKind;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param source name of the file, or that it was entered by hand
  */
 public record InvoiceDocument(
-        String supplier,
+        SupplierId supplier,
         InvoiceKind kind,
         String number,
         LocalDate issuedOn,

@@ -14,9 +14,9 @@ final class InvoiceHistory {
         return switch (event) {
             case InvoiceEvent.Registered registered -> registered(before, registered);
             case InvoiceEvent.LineLinked linked ->
-                changed(before, linked.line(), each -> each.with(each.line().linked(linked.link())));
+                changed(before, linked.line(), each -> each.anew(each.line().linked(linked.link())));
             case InvoiceEvent.LineSorted sorted ->
-                changed(before, sorted.line(), each -> each.with(each.line().used(sorted.use())));
+                changed(before, sorted.line(), each -> each.anew(each.line().used(sorted.use())));
             case InvoiceEvent.Held held ->
                 held.line() == null
                         ? before.with(before.lines(), held.reason())

@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.bandtrail.kernel.Identity;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.supplystock.invoicefiles.InvoiceKind;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 
 /** Identity of one invoice or credit note, made from what would make a second one a duplicate. */
 public record InvoiceId(@JsonValue String value) {
@@ -25,7 +26,7 @@ public record InvoiceId(@JsonValue String value) {
      * The identity of a paper: the same supplier, kind, number (blanks, dashes and case left aside) and payable sum
      * always give the same one.
      */
-    public static InvoiceId of(String supplier, InvoiceKind kind, String number, Money payable) {
+    public static InvoiceId of(SupplierId supplier, InvoiceKind kind, String number, Money payable) {
         String spelt = number.toUpperCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
         String paper = "%s|%s|%s|%d|%s"
                 .formatted(supplier, kind, spelt.isEmpty() ? number : spelt, payable.minor(), payable.currency());

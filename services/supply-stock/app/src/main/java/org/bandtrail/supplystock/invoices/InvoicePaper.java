@@ -40,7 +40,7 @@ final class InvoicePaper {
                         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
                 .params(
                         registered.invoiceId().value(),
-                        paper.supplier(),
+                        paper.supplier().value(),
                         paper.kind().name(),
                         paper.number(),
                         paper.issuedOn(),
@@ -75,7 +75,7 @@ final class InvoicePaper {
                         line.amount().minor(),
                         line.net().minor(),
                         line.use().name(),
-                        link == null ? null : link.purchase(),
+                        link == null ? null : link.purchase().value(),
                         link == null ? null : link.purchaseLine(),
                         link == null ? null : link.quantity())
                 .update();

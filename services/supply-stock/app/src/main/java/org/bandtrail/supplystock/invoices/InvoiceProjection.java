@@ -72,11 +72,14 @@ final class InvoiceProjection implements Projection {
 
     private void link(String id, String line, LineUse use, @Nullable LineLink link) {
         jdbc.sql("""
-                        UPDATE invoice_line SET line_use = ?, purchase_id = ?, purchase_line = ?, link_quantity = ?
+                        UPDATE invoice_line SET line_use = ?, purchase_id = ?, purchase_line = ?, link_quantity = ?,
+                            standing = CASE standing WHEN 'HELD' THEN 'HELD' ELSE 'OPEN' END,
+                            reason = CASE standing WHEN 'HELD' THEN reason END,
+                            pay_quantity = NULL, pay_net_minor = NULL
                         WHERE invoice_id = ? AND line = ?""")
                 .params(
                         use.name(),
-                        link == null ? null : link.purchase(),
+                        link == null ? null : link.purchase().value(),
                         link == null ? null : link.purchaseLine(),
                         link == null ? null : link.quantity(),
                         id,

@@ -27,8 +27,9 @@ record Standing(
         return new Standing(line, State.OPEN, null, null, null);
     }
 
-    Standing with(InvoiceLine other) {
-        return new Standing(other, state, reason, payQuantity, payNet);
+    /** The line billing something else: what was settled before was about other figures; a held line stays held. */
+    Standing anew(InvoiceLine other) {
+        return state == State.HELD ? new Standing(other, state, reason, null, null) : open(other);
     }
 
     Standing now(State next, @Nullable String why) {

@@ -58,7 +58,8 @@ public abstract sealed class PurchaseRefused extends Refusal {
     public static final class PurchaseUnknown extends PurchaseRefused {
         private static final long serialVersionUID = 1L;
 
-        PurchaseUnknown(PurchaseId purchase) {
+        /** Names what it is about. */
+        public PurchaseUnknown(PurchaseId purchase) {
             super(409, "Order [%s] was never placed. Check the number, or receive the goods without an order.".formatted(purchase));
         }
     }
@@ -67,7 +68,8 @@ public abstract sealed class PurchaseRefused extends Refusal {
     public static final class LineUnknown extends PurchaseRefused {
         private static final long serialVersionUID = 1L;
 
-        LineUnknown(PurchaseId purchase, int line) {
+        /** Names what it is about. */
+        public LineUnknown(PurchaseId purchase, int line) {
             super(409, "Order [%s] has no line [%d]. Look at the order for its lines.".formatted(purchase, line));
         }
     }

@@ -3,8 +3,12 @@ package org.bandtrail.supplystock.purchases;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
+import org.bandtrail.kernel.SiteId;
+import org.bandtrail.supplystock.suppliers.OrderUnit;
+import org.bandtrail.supplystock.suppliers.Packing;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -71,5 +75,20 @@ public record PurchaseRow(
             long receivedUnits,
             long received,
             long remaining,
-            Money committed) {}
+            Money committed) {
+
+        /** The line as it was ordered, for the rules. */
+        public OrderedLine asOrdered() {
+            return new OrderedLine(
+                    line,
+                    new MaterialCode(materialCode),
+                    kind,
+                    new Packing(OrderUnit.onWire(unitCode, packageCode), content),
+                    units,
+                    unitPrice.minor(),
+                    quote,
+                    siteId == null ? null : new SiteId(siteId),
+                    grant);
+        }
+    }
 }

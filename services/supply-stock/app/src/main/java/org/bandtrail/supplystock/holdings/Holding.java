@@ -55,7 +55,7 @@ public record Holding(
      */
     public Entry entry(List<Move> moves, String account, PersonId by, Occurred occurred) {
         long usedBefore = whereabouts.used();
-        long usedAfter = whereabouts.after(moves).used();
+        long usedAfter = whereabouts.usedAfter(moves);
         if (usedBefore == usedAfter) {
             return new Entry(moves, List.of(), by, occurred);
         }

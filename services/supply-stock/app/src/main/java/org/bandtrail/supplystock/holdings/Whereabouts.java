@@ -1,5 +1,6 @@
 package org.bandtrail.supplystock.holdings;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -11,9 +12,12 @@ import java.util.stream.Collectors;
 /**
  * How much of one reel or batch is at which place. The sum over all places, the supplier included, is always zero:
  * a move takes from one what it gives to another. Places with a zero balance are not kept.
+ *
+ * @param used what has left stock for trees, bags, disposal, narrower reels or the write-off. It is kept beside the
+ *     balances because every fact asks for it, and a batch of pins can be on a thousand trees.
  */
-public record Whereabouts(SortedMap<Place, Long> balances) {
-    public static final Whereabouts NOWHERE = new Whereabouts(new TreeMap<>());
+public record Whereabouts(SortedMap<Place, Long> balances, long used) {
+    public static final Whereabouts NOWHERE = new Whereabouts(new TreeMap<>(), 0);
 
     /** The balance at a place, negative if more was taken than the books knew. */
     public long at(Place place) {
@@ -37,25 +41,47 @@ public record Whereabouts(SortedMap<Place, Long> balances) {
                 .sum();
     }
 
-    /** What has left stock for trees, bags, disposal, narrower reels or the write-off. */
-    public long used() {
-        return balances.entrySet().stream()
-                .filter(each -> !each.getKey().kind().inStock()
-                        && (!each.getKey().kind().isOrigin()
-                                || each.getKey().kind() == PlaceKind.SLIT && each.getValue() > 0))
-                .mapToLong(Map.Entry::getValue)
-                .sum();
+    /** What will have left stock after these moves. */
+    long usedAfter(List<Move> moves) {
+        Map<Place, Long> touched = new HashMap<>();
+        for (Move move : moves) {
+            touched.merge(move.source(), -move.quantity(), Long::sum);
+            touched.merge(move.target(), move.quantity(), Long::sum);
+        }
+        long after = used;
+        for (Map.Entry<Place, Long> each : touched.entrySet()) {
+            long before = at(each.getKey());
+            after += usedAt(each.getKey(), before + each.getValue()) - usedAt(each.getKey(), before);
+        }
+        return after;
+    }
+
+    /** What of a balance at this place has left stock. A reel made from a wider one did not lose what it came from. */
+    private static long usedAt(Place place, long balance) {
+        return switch (place.kind()) {
+            case SLIT -> Math.max(0, balance);
+            case TREE, BAG, DISPOSED, WRITTEN_OFF -> balance;
+            case SUPPLIER, SET_ASIDE, DEPOT, IN_TRANSIT, VEHICLE, CREW, MISSING -> 0;
+        };
     }
 
     /** The whereabouts after these moves. */
     public Whereabouts after(List<Move> moves) {
+        if (moves.isEmpty()) {
+            return this;
+        }
         TreeMap<Place, Long> next = new TreeMap<>(balances);
         for (Move move : moves) {
-            next.merge(move.source(), -move.quantity(), Long::sum);
-            next.merge(move.target(), move.quantity(), Long::sum);
+            add(next, move.source(), -move.quantity());
+            add(next, move.target(), move.quantity());
         }
-        next.values().removeIf(balance -> balance == 0);
-        return new Whereabouts(next);
+        return new Whereabouts(next, usedAfter(moves));
+    }
+
+    private static void add(TreeMap<Place, Long> balances, Place place, long quantity) {
+        if (balances.merge(place, quantity, Long::sum) == 0) {
+            balances.remove(place);
+        }
     }
 
     /**

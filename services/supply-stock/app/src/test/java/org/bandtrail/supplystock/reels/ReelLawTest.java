@@ -15,6 +15,7 @@ import org.bandtrail.supplystock.costs.PieceCost;
 import org.bandtrail.supplystock.holdings.CostBasis;
 import org.bandtrail.supplystock.holdings.Holding;
 import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.supplystock.holdings.PlaceKind;
 import org.bandtrail.supplystock.holdings.StockRefused;
 import org.bandtrail.testing.Histories;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,7 @@ class ReelLawTest {
                 .as("all places together")
                 .isZero();
         long used = holding.whereabouts().used();
+        assertThat(used).as("kept beside the balances = added up").isEqualTo(leftStock(holding));
         assertThat(holding.usedBy().values().stream().mapToLong(Long::longValue).sum())
                 .as("what the accounts used = what left stock")
                 .isEqualTo(used);
@@ -69,6 +71,14 @@ class ReelLawTest {
             assertThat(holding.costInStock()).as("cost of nothing left").isZero();
         }
         assertThat(holding.costInStock()).as("cost in stock").isBetween(0L, holding.costMinor());
+    }
+
+    private static long leftStock(Holding holding) {
+        long slit = holding.whereabouts().balances().entrySet().stream()
+                .filter(each -> each.getKey().kind() == PlaceKind.SLIT)
+                .mapToLong(each -> Math.max(0, each.getValue()))
+                .sum();
+        return slit + holding.whereabouts().sum(kind -> !kind.inStock() && !kind.isOrigin());
     }
 
     private static ReelCommand anyCommand(RandomGenerator random, Reel reel) {

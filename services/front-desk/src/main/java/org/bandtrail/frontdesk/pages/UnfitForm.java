@@ -4,7 +4,8 @@ package org.bandtrail.frontdesk.pages;
 public final class UnfitForm extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    UnfitForm(String message) {
+    /** Says which field and what to write instead. */
+    public UnfitForm(String message) {
         super(message);
     }
 }

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.YearMonth;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 public final class Days {
     private static final DateTimeFormatter THIS_YEAR = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter OTHER_YEAR = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEEE", Locale.ENGLISH);
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter FULL =
@@ -73,6 +75,11 @@ public final class Days {
     /** Weekday, date and time in full, for titles. */
     public String full(@Nullable Instant instant) {
         return instant == null ? "" : FULL.format(instant.atZone(zone));
+    }
+
+    /** A month of the books, for example May 2026. */
+    public String month(@Nullable YearMonth month) {
+        return month == null ? "–" : MONTH.format(month);
     }
 
     /** Today in the zone of the yards. */

@@ -80,6 +80,14 @@ public record Figures(Units units) {
         return amount.currency() + " " + plain(pattern, BigDecimal.valueOf(amount.minor(), digits));
     }
 
+    /** An amount as it is typed, in major units without its currency: reads back to the same minor units. */
+    public String typedMoney(@Nullable Money amount) {
+        return amount == null
+                ? ""
+                : BigDecimal.valueOf(amount.minor(), Math.max(0, amount.minorDigits()))
+                        .toPlainString();
+    }
+
     /** An amount given as minor units. */
     public String money(@Nullable Long minor, String currency) {
         return minor == null ? NOTHING : money(Money.of(minor, currency));

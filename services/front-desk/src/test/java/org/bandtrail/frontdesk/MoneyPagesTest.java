@@ -1,0 +1,134 @@
+package org.bandtrail.frontdesk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bandtrail.frontdesk.people.Role;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The pages of money say what the services said, and their forms become wishes. */
+class MoneyPagesTest {
+    private static final String COMMAND = "01900000-0000-7000-8000-000000000002";
+    private final RunningDesk desk = RunningDesk.fresh();
+
+    @BeforeEach
+    void the_services_answer() {
+        String[][] recordings = {
+            {"/periods", "periods"},
+            {"/periods/2026-05", "period-open"},
+            {"/periods/2026-04", "period-asked"},
+            {"/grants", "grants"},
+            {"/grants/G-RIVER", "grant"},
+            {"/site-shares", "site-shares"},
+            {"/spend/grants", "spend-grants"},
+            {"/sites", "sites"},
+        };
+        for (String[] recording : recordings) {
+            desk.services().recorded("GET " + recording[0], recording[1] + ".json");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/months            | cannot be closed yet.                | April 2026",
+                "/months            | asks to reopen it                    | Look at May 2026",
+                "/months/2026-05    | Two questions between books and field | Something changed since; sign it again.",
+                "/months/2026-04    | A second person decides.             | 7 checks, 1 of them signed",
+                "/grants            | USD 37,500.00                        | River corridor grant",
+                "/grants            | USD -30.45                           | of it while it was not good",
+                "/grants            | G-RIVER 66.7 %, G-TOWN 33.3 %        | no grant pays",
+                "/grants/G-RIVER    | more trees agreed by letter          | USD 40,000.00",
+                "/grants/new        | All that may be spent of it          | Last day",
+                "/grants/shares/new | add up to 100 percent                | Town trees grant",
+            })
+    void a_page_shows_what_the_services_said(String path, String first, String second) throws Exception {
+        var answer = desk.reads(Role.LEAD, path);
+
+        assertThat(answer.getStatus()).as(path).isEqualTo(200);
+        assertThat(answer.getContentAsString()).contains(first, second);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/months", "/months/2026-05", "/grants"})
+    void a_crew_may_read_but_is_offered_nothing_to_change(String path) throws Exception {
+        var answer = desk.reads(Role.CREW, path);
+
+        assertThat(answer.getStatus()).isEqualTo(200);
+        assertThat(answer.getContentAsString()).doesNotContain("method=\"post\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/months/2026-05/close,     FINANCE LEAD",
+        "/months/2026-05/sign,      FINANCE LEAD",
+        "/months/2026-04/reopening, FINANCE LEAD",
+        "/months/2026-04/reopen,    FINANCE LEAD",
+        "/grants,                   FINANCE LEAD",
+        "/grants/G-RIVER/terms,     FINANCE LEAD",
+        "/grants/shares,            FINANCE LEAD",
+    })
+    void only_finance_and_the_lead_may_write(String path, String allowed) throws Exception {
+        for (Role role : Role.values()) {
+            int status = desk.sends(role, path, "commandId", COMMAND).getStatus();
+            assertThat(status == 403).as("%s writes %s", role, path).isEqualTo(!allowed.contains(role.name()));
+        }
+    }
+
+    @Test
+    void who_asked_to_reopen_is_not_offered_to_grant_it() throws Exception {
+        String granting = "action=\"/months/2026-04/reopen\"";
+
+        assertThat(desk.reads(Role.FINANCE, "/months/2026-04").getContentAsString())
+                .doesNotContain(granting);
+        assertThat(desk.reads(Role.LEAD, "/months/2026-04").getContentAsString())
+                .contains(granting);
+    }
+
+    @Test
+    void percentages_are_sent_as_thousandths_and_empty_lines_are_left_out() throws Exception {
+        desk.services().answers("POST /site-shares", 422, "{\"title\": \"No\", \"status\": 422, \"detail\": \"967\"}");
+
+        String page = sharesOf("66.7", "30").getContentAsString();
+
+        assertThat(desk.services().last("POST").body())
+                .contains("{\"grantId\":\"G-RIVER\",\"permille\":667}")
+                .contains("{\"grantId\":\"G-TOWN\",\"permille\":300}")
+                .contains("\"from\":\"2026-07\"", "\"siteId\":\"S-MILL\"");
+        assertThat(page).contains("967", "value=\"66.7\"", "value=\"S-MILL\"");
+    }
+
+    @Test
+    void a_percentage_with_two_decimals_is_asked_again_without_troubling_a_service() throws Exception {
+        assertThat(sharesOf("66.67", "33.33").getContentAsString()).contains("[66.67] is not a percentage");
+        assertThat(desk.services().asked()).noneMatch(asked -> asked.method().equals("POST"));
+    }
+
+    private org.springframework.mock.web.MockHttpServletResponse sharesOf(String river, String town) throws Exception {
+        return desk.sends(
+                Role.FINANCE,
+                "/grants/shares",
+                "commandId",
+                COMMAND,
+                "siteId",
+                "S-MILL",
+                "from",
+                "2026-07",
+                "grantId",
+                "G-RIVER",
+                "percent",
+                river,
+                "grantId",
+                "G-TOWN",
+                "percent",
+                town,
+                "grantId",
+                "",
+                "percent",
+                "");
+    }
+}

@@ -25,9 +25,12 @@ final class AggregateCache implements Cache {
         return (V) entries.getIfPresent(key);
     }
 
+    /** Keeps nothing under no key: an aggregate to which nothing happened yet has no identity. */
     @Override
-    public void put(Object key, Object value) {
-        entries.put(key, value);
+    public void put(@Nullable Object key, Object value) {
+        if (key != null) {
+            entries.put(key, value);
+        }
     }
 
     @Override
@@ -42,8 +45,8 @@ final class AggregateCache implements Cache {
     }
 
     @Override
-    public boolean remove(Object key) {
-        return entries.asMap().remove(key) != null;
+    public boolean remove(@Nullable Object key) {
+        return key != null && entries.asMap().remove(key) != null;
     }
 
     @Override

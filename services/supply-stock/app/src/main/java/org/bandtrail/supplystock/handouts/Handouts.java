@@ -18,16 +18,18 @@ import org.bandtrail.supplystock.costs.OldestFirst;
 import org.bandtrail.supplystock.holdings.Entry;
 import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.PlaceKind;
+import org.bandtrail.supplystock.holds.HeldId;
+import org.bandtrail.supplystock.holds.HoldCommand;
 import org.bandtrail.supplystock.reels.ReelCommand;
 import org.bandtrail.supplystock.reels.ReelEvent;
 import org.springframework.stereotype.Component;
 
 /**
  * Sends a kit's commands to its reels and batches, inside one work: all lines or none. What each line really held is
- * read from the events, not from a read model that may lag.
+ * read from the events, not from a read model that may lag. A reel reserved for another kit is refused.
  */
 @Component
-class Handouts {
+public class Handouts {
     private final Commands commands;
     private final FastenersOnShelf shelf;
 
@@ -36,10 +38,15 @@ class Handouts {
         this.shelf = shelf;
     }
 
-    /** Hands out a kit; call it inside a work. */
-    List<KitLine> handOut(KitWish wish, PersonId by, Occurred occurred) {
+    /**
+     * Hands out a kit; call it inside a work.
+     *
+     * @return what the kit really holds, line by line
+     */
+    public List<KitLine> handOut(KitWish wish, PersonId by, Occurred occurred) {
         List<KitLine> lines = new ArrayList<>();
         for (ReelId reel : wish.reels()) {
+            commands.send(new HoldCommand.TakeOut(HeldId.reel(reel), wish.kit(), 0, 0, by, occurred));
             var events = decided(new ReelCommand.HandOut(reel, wish.kit(), wish.depot(), wish.person(), by, occurred));
             for (Object event : events) {
                 if (event instanceof ReelEvent.HandedOut out) {
@@ -47,7 +54,14 @@ class Handouts {
                 }
             }
         }
-        for (OldestFirst.Pick pick : picks(wish)) {
+        for (OldestFirst.Pick pick : picks(wish, occurred)) {
+            commands.send(new HoldCommand.TakeOut(
+                    HeldId.batch(pick.batch()),
+                    wish.kit(),
+                    pick.pieces().count(),
+                    shelf.there(pick.batch(), wish.depot()),
+                    by,
+                    occurred));
             var events = decided(new BatchCommand.HandOut(
                     pick.batch(), wish.kit(), wish.depot(), wish.person(), pick.pieces(), by, occurred));
             for (Object event : events) {
@@ -62,11 +76,14 @@ class Handouts {
         return lines;
     }
 
-    private List<OldestFirst.Pick> picks(KitWish wish) {
+    private List<OldestFirst.Pick> picks(KitWish wish, Occurred occurred) {
         List<OldestFirst.Pick> picks = new ArrayList<>(wish.batches());
         for (KitWish.Fasteners fasteners : wish.fasteners()) {
             OldestFirst.Choice choice =
-                    OldestFirst.choose(fasteners.pieces(), shelf.of(fasteners.materialCode(), wish.depot()));
+                    OldestFirst.choose(
+                    fasteners.pieces(),
+                    shelf.of(
+                    fasteners.materialCode(), wish.depot(), wish.kit(), occurred.recorded()));
             if (!choice.complete()) {
                 throw new KitRefused.TooFewFasteners(
                         wish.depot(), fasteners.materialCode(), fasteners.pieces(), choice.missing());
@@ -120,7 +137,7 @@ class Handouts {
      * @param batches pieces of named batches
      * @param fasteners pieces of a material, taken from the oldest batches first
      */
-    record KitWish(
+    public record KitWish(
             KitId kit,
             DepotId depot,
             CrewId crew,
@@ -128,7 +145,8 @@ class Handouts {
             List<ReelId> reels,
             List<OldestFirst.Pick> batches,
             List<Fasteners> fasteners) {
-        record Fasteners(MaterialCode materialCode, Pieces pieces) {}
+        /** So many pieces of a material, whichever batch they come from. */
+        public record Fasteners(MaterialCode materialCode, Pieces pieces) {}
     }
 
     /**

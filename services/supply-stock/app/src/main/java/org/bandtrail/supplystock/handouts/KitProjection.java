@@ -36,6 +36,10 @@ final class KitProjection implements Projection {
         for (StoredEvent stored : page) {
             switch ((KitEvent) stored.payload()) {
                 case KitEvent.HandedOut out -> insert(out);
+                // What was only wished for, or signed, stands with the kits, not with the handouts.
+                case KitEvent.Reserved unused -> {}
+                case KitEvent.Released unused -> {}
+                case KitEvent.Signed unused -> {}
             }
         }
     }

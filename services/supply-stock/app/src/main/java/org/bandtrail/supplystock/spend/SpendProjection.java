@@ -94,16 +94,22 @@ final class SpendProjection implements Projection {
     }
 
     private void addUsed(Map<Holding, Change> used) {
+        String[] kinds = texts(used.keySet(), Holding::kind);
+        String[] ids = texts(used.keySet(), Holding::id);
+        // Two statements: a row that is only added to may go down, but an inserted one must not begin below zero.
         jdbc.sql("""
-                INSERT INTO spend_holding AS h (holding, id, bought, cost_minor, used, revalued)
-                SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[], ?::bigint[],
-                    ?::boolean[])
-                ON CONFLICT (holding, id) DO UPDATE SET revalued = h.revalued OR EXCLUDED.revalued,
-                    bought = h.bought + EXCLUDED.bought,
-                    cost_minor = h.cost_minor + EXCLUDED.cost_minor, used = h.used + EXCLUDED.used""")
+                INSERT INTO spend_holding (holding, id, bought, cost_minor, used, revalued)
+                SELECT page.*, 0, 0, 0, false FROM unnest(?::varchar[], ?::varchar[]) AS page
+                ON CONFLICT DO NOTHING""").params(kinds, ids).update();
+        jdbc.sql("""
+                UPDATE spend_holding AS h SET revalued = h.revalued OR page.revalued, bought = h.bought + page.bought,
+                    cost_minor = h.cost_minor + page.cost_minor, used = h.used + page.used
+                FROM unnest(?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[], ?::bigint[], ?::boolean[])
+                    AS page (holding, id, bought, cost_minor, used, revalued)
+                WHERE h.holding = page.holding AND h.id = page.id""")
                 .params(
-                        texts(used.keySet(), Holding::kind),
-                        texts(used.keySet(), Holding::id),
+                        kinds,
+                        ids,
                         numbers(used.values(), Change::bought),
                         numbers(used.values(), Change::minor),
                         numbers(used.values(), Change::used),

@@ -52,6 +52,9 @@ class Laws {
             if (row.getString(2).equals("supplier")) {
                 received.merge(material, quantity, Long::sum);
             }
+            if (row.getString(3).equals("supplier")) {
+                received.merge(material, -quantity, Long::sum); // what went back was never bought
+            }
         });
         List<Law> laws = new ArrayList<>();
         balances(prefix, kind).forEach((material, there) -> {

@@ -22,13 +22,14 @@ import org.springframework.transaction.support.TransactionTemplate;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 /** The audit and its findings over HTTP, and the wish to settle one. */
 @RestController
 @Tag(name = "audit", description = "The material law on the stored data, and where books and field disagree")
 final class AuditController {
-    private final Laws laws;
+    private final Auditor auditor;
     private final Findings findings;
     private final Work work;
     private final Commands commands;
@@ -36,13 +37,13 @@ final class AuditController {
     private final TransactionTemplate oneMoment;
 
     AuditController(
-            Laws laws,
+            Auditor auditor,
             Findings findings,
             Work work,
             Commands commands,
             Clock clock,
             PlatformTransactionManager transactions) {
-        this.laws = laws;
+        this.auditor = auditor;
         this.findings = findings;
         this.work = work;
         this.commands = commands;
@@ -53,13 +54,13 @@ final class AuditController {
     }
 
     @GetMapping("/audit")
-    @Operation(summary = "Every law with both its sides, and every finding")
-    Audit audit() {
-        return Objects.requireNonNull(oneMoment.execute(status -> {
-            List<Audit.Line> lines = laws.all().stream().map(Audit.Line::of).toList();
-            boolean zero = lines.stream().allMatch(line -> line.difference() == 0);
-            return new Audit(clock.instant(), zero, lines, findings.all());
-        }));
+    @Operation(
+            summary = "Every law with both its sides, and every finding",
+            description = "The sums are kept as the moves come. With recount=true every row is counted again, the laws are"
+                    + " stated on what was counted, and each kept sum is compared with it; that takes some seconds for"
+                    + " millions of moves.")
+    Audit audit(@RequestParam(defaultValue = "false") boolean recount) {
+        return Objects.requireNonNull(oneMoment.execute(status -> auditor.audit(clock.instant(), recount, findings.all())));
     }
 
     @GetMapping("/discrepancies")

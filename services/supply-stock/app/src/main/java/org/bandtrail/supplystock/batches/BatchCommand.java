@@ -11,6 +11,7 @@ import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.SiteId;
+import org.bandtrail.supplystock.holdings.Aside;
 import org.bandtrail.supplystock.holdings.CostChange;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.holdings.StockMove;
@@ -99,6 +100,10 @@ public sealed interface BatchCommand {
             @Nullable String reason,
             PersonId by,
             Occurred occurred)
+            implements OnShelf {}
+
+    /** Order of a recall: as far as the depot has it, it goes aside or is released. Nothing there, nothing happens. */
+    record AsFarAsThere(@TargetAggregateIdentifier BatchId batchId, Aside order, PersonId by, Occurred occurred)
             implements OnShelf {}
 
     /** Fact: a transfer or vehicle arrived and this was counted. What is short is missing with the carrier. */

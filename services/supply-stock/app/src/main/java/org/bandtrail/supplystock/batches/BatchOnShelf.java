@@ -4,6 +4,7 @@ import java.util.List;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.Pieces;
+import org.bandtrail.supplystock.holdings.Aside;
 import org.bandtrail.supplystock.holdings.Corrections;
 import org.bandtrail.supplystock.holdings.Entry;
 import org.bandtrail.supplystock.holdings.Move;
@@ -20,6 +21,7 @@ record BatchOnShelf(Batch batch) {
     List<BatchEvent> decide(BatchCommand.OnShelf command) {
         return switch (command) {
             case BatchCommand.Relocate wish -> relocate(wish);
+            case BatchCommand.AsFarAsThere recall -> asFarAsThere(recall);
             case BatchCommand.Arrive fact -> arrive(fact);
             case BatchCommand.Adjust wish -> adjust(wish);
             case BatchCommand.PutRight wish -> putRight(wish);
@@ -63,6 +65,16 @@ record BatchOnShelf(Batch batch) {
                 wish.reference(),
                 wish.reason(),
                 entry));
+    }
+
+    private List<BatchEvent> asFarAsThere(BatchCommand.AsFarAsThere recall) {
+        Aside order = recall.order();
+        List<Move> moves = order.moves(rules(recall.batchId()));
+        Entry entry = new Entry(moves, List.of(), recall.by(), recall.occurred());
+        return moves.isEmpty()
+                ? List.of()
+                : List.of(new BatchEvent.Relocated(
+                        recall.batchId(), order.what(), order.reference(), order.reason(), entry));
     }
 
     private List<BatchEvent> arrive(BatchCommand.Arrive fact) {

@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,12 @@ public final class HoldingReads {
               WHERE p.id = b.id AND p.quantity > 0 AND p.place_kind IN ('set-aside', 'depot', 'in-transit', 'vehicle', 'crew')
               ORDER BY p.quantity DESC, p.place_id LIMIT 1) AS place""";
 
+    /** A bin is asked for by its own name; a depot includes its bins. Each way has an index of its own. */
+    private static final String DEPOT_WITH_BINS = "split_part(p.place_id, '/', 1)";
+
+    private static final String AT_PLACE = """
+            b.id IN (SELECT p.id FROM %1$s_place p WHERE p.place_kind = :kind AND %2$s = :placeId AND p.quantity <> 0)""";
+
     private final JdbcClient jdbc;
     private final String prefix;
 
@@ -32,7 +39,8 @@ public final class HoldingReads {
     }
 
     /**
-     * One page of balances, by identity.
+     * One page of balances, by identity. Only the conditions that are asked for stand in the statement, so that the
+     * database can choose the index for them.
      *
      * @param material only this material, or null
      * @param place only what has a balance at this place, or null
@@ -46,23 +54,27 @@ public final class HoldingReads {
             @Nullable String text,
             @Nullable String after,
             int limit) {
-        String kind = place == null ? null : Place.parse(place).kind().word();
-        String placeId = place == null ? null : Place.parse(place).id();
-        return jdbc.sql(("SELECT " + COLUMNS + """
-
-                         FROM %1$s_balance b
-                        WHERE (:material::varchar IS NULL OR b.material = :material)
-                          AND (:kind::varchar IS NULL OR EXISTS (SELECT 1 FROM %1$s_place p
-                               WHERE p.id = b.id AND p.place_kind = :kind AND p.quantity <> 0
-                                 AND (p.place_id = :placeId OR split_part(p.place_id, '/', 1) = :placeId)))
-                          AND (:text::varchar IS NULL OR b.id ILIKE '%%' || :text || '%%'
-                               OR b.material ILIKE '%%' || :text || '%%')
-                          AND (:after::varchar IS NULL OR b.id > :after)
-                        ORDER BY b.id LIMIT :limit""").formatted(prefix))
+        Place there = place == null ? null : Place.parse(place);
+        List<String> conditions = new ArrayList<>();
+        if (material != null) {
+            conditions.add("b.material = :material");
+        }
+        if (there != null) {
+            conditions.add(AT_PLACE.formatted(prefix, there.bin() == null ? DEPOT_WITH_BINS : "p.place_id"));
+        }
+        if (text != null) {
+            conditions.add("(b.id ILIKE :text OR b.material ILIKE :text)");
+        }
+        if (after != null) {
+            conditions.add("b.id > :after");
+        }
+        String where = conditions.isEmpty() ? "" : " WHERE " + String.join(" AND ", conditions);
+        return jdbc.sql(("SELECT " + COLUMNS + " FROM %1$s_balance b" + where + " ORDER BY b.id LIMIT :limit")
+                        .formatted(prefix))
                 .param("material", material)
-                .param("kind", kind)
-                .param("placeId", placeId)
-                .param("text", text)
+                .param("kind", there == null ? null : there.kind().word())
+                .param("placeId", there == null ? null : there.id())
+                .param("text", text == null ? null : "%" + text.replaceAll("([\\\\%_])", "\\\\$1") + "%")
                 .param("after", after)
                 .param("limit", limit)
                 .query(HoldingReads::row)

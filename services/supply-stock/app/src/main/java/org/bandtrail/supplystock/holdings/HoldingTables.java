@@ -11,23 +11,27 @@ import java.util.function.ToLongFunction;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
- * Writes a page of events into the three tables of reels or of batches: balance, place and history. The page is summed
- * up first, then each table takes one statement, so that the cost of a page does not grow with its events' number of
- * statements. The tables have the same columns for both; only the unit differs.
+ * Writes a page of events into the tables of reels or of batches: balance, place, history and {@link KeptSums}. The page
+ * is summed up first, then each table takes one statement, so that the cost of a page does not grow with its events'
+ * number of statements. The tables have the same columns for both; only the unit differs.
  */
 public final class HoldingTables {
     private final JdbcClient jdbc;
     private final String prefix;
+    private final KeptSums kept;
 
     /** @param prefix {@code reel} or {@code batch} */
     public HoldingTables(JdbcClient jdbc, String prefix) {
         this.jdbc = jdbc;
         this.prefix = prefix;
+        this.kept = new KeptSums(jdbc, prefix);
     }
 
     /** The tables, in an order in which they can be copied. */
     public List<String> names() {
-        return List.of(prefix + "_balance", prefix + "_place", prefix + "_history");
+        List<String> names = new ArrayList<>(List.of(prefix + "_balance", prefix + "_place", prefix + "_history"));
+        names.addAll(kept.names());
+        return names;
     }
 
     /** Adds a page; called once per page, in one transaction with the reader's position. */
@@ -42,9 +46,21 @@ public final class HoldingTables {
                 deltas.merge(move.target(), move.quantity(), Long::sum);
             }
         }
+        String[] ids = sums.keySet().toArray(String[]::new);
+        String[] received = texts(page.stream().filter(line -> line.bought() != null).toList(), Line::holding);
+        String[] late = received.length == 0 ? received : kept.unreceived(received);
+        kept.balances(ids, -1);
+        if (late.length > 0) {
+            kept.everythingOf(late, -1);
+        }
         addBalances(sums.values());
+        if (late.length > 0) {
+            kept.everythingOf(late, 1);
+        }
         addPlaces(places);
         addHistory(page);
+        kept.balances(ids, 1);
+        kept.historyOfPage(page.getFirst().position(), page.getLast().position());
     }
 
     private void addBalances(Collection<Sums> sums) {
@@ -146,6 +162,10 @@ public final class HoldingTables {
                         texts(deltas, delta -> delta.getKey().id()),
                         numbers(deltas, Map.Entry::getValue))
                 .update();
+        kept.places(
+                texts(ids, id -> id),
+                texts(deltas, delta -> delta.getKey().toString()),
+                numbers(deltas, Map.Entry::getValue));
     }
 
     private void addHistory(List<Line> page) {

@@ -11,6 +11,7 @@ import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
+import org.bandtrail.supplystock.holdings.Aside;
 import org.bandtrail.supplystock.holdings.CostChange;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.holdings.StockMove;
@@ -97,6 +98,10 @@ public sealed interface ReelCommand {
             @Nullable String reason,
             PersonId by,
             Occurred occurred)
+            implements OnShelf {}
+
+    /** Order of a recall: as far as the depot has it, it goes aside or is released. Nothing there, nothing happens. */
+    record AsFarAsThere(@TargetAggregateIdentifier ReelId reelId, Aside order, PersonId by, Occurred occurred)
             implements OnShelf {}
 
     /** Fact: a transfer or vehicle arrived and this was measured. What is short is missing with the carrier. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.ReelId;
+import org.bandtrail.supplystock.holdings.Aside;
 import org.bandtrail.supplystock.holdings.Corrections;
 import org.bandtrail.supplystock.holdings.Entry;
 import org.bandtrail.supplystock.holdings.Move;
@@ -20,6 +21,7 @@ record ReelOnShelf(Reel reel) {
     List<ReelEvent> decide(ReelCommand.OnShelf command) {
         return switch (command) {
             case ReelCommand.Relocate wish -> relocate(wish);
+            case ReelCommand.AsFarAsThere recall -> asFarAsThere(recall);
             case ReelCommand.Arrive fact -> arrive(fact);
             case ReelCommand.Adjust wish -> adjust(wish);
             case ReelCommand.PutRight wish -> putRight(wish);
@@ -75,6 +77,16 @@ record ReelOnShelf(Reel reel) {
                 wish.reference(),
                 wish.reason(),
                 entry));
+    }
+
+    private List<ReelEvent> asFarAsThere(ReelCommand.AsFarAsThere recall) {
+        Aside order = recall.order();
+        List<Move> moves = order.moves(rules(recall.reelId()));
+        Entry entry = new Entry(moves, List.of(), recall.by(), recall.occurred());
+        return moves.isEmpty()
+                ? List.of()
+                : List.of(new ReelEvent.Relocated(
+                        recall.reelId(), order.what(), order.reference(), order.reason(), entry));
     }
 
     private List<ReelEvent> arrive(ReelCommand.Arrive fact) {

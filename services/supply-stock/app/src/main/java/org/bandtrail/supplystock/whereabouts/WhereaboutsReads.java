@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** Sums over the balances. */
+/** Reads the sums that are kept beside the balances. */
 @Repository
 class WhereaboutsReads {
     private static final String SUMS = """
@@ -24,9 +24,9 @@ class WhereaboutsReads {
     Trail trail() {
         Map<String, Stretch> stretches = new HashMap<>();
         jdbc.sql("""
-                        SELECT coalesce(kind, 'UNKNOWN') AS station, %1$s FROM reel_balance GROUP BY 1
+                        SELECT kind AS station, %1$s FROM reel_sum GROUP BY 1
                         UNION ALL
-                        SELECT 'FASTENER', %1$s FROM batch_balance HAVING count(*) > 0""".formatted(SUMS))
+                        SELECT 'FASTENER', %1$s FROM batch_sum HAVING count(*) > 0""".formatted(SUMS))
                 .query((row, number) -> stretches.put(
                         row.getString(1),
                         new Stretch(
@@ -50,21 +50,24 @@ class WhereaboutsReads {
                 stretches.getOrDefault("UNKNOWN", Stretch.NOTHING));
     }
 
-    /** One page of places with something at them. */
+    /**
+     * One page of places with something at them. Both halves are read in order and no further than the page; a place
+     * has at most three rows of reels (tape, mesh, unknown) and two of batches.
+     */
     List<AtPlace> byPlace(@Nullable String after, int limit) {
         return jdbc.sql("""
-                        SELECT place, coalesce(sum(tape), 0), coalesce(sum(mesh), 0), coalesce(sum(pieces), 0)
-                        FROM (SELECT p.place_kind || ':' || p.place_id AS place,
-                                     CASE WHEN b.kind = 'MESH' THEN 0 ELSE p.quantity END AS tape,
-                                     CASE WHEN b.kind = 'MESH' THEN p.quantity ELSE 0 END AS mesh, 0 AS pieces
-                              FROM reel_place p JOIN reel_balance b ON b.id = p.id
-                              WHERE p.quantity <> 0 AND p.place_kind <> 'supplier'
+                        SELECT place, sum(tape), sum(mesh), sum(pieces)
+                        FROM ((SELECT place, CASE kind WHEN 'MESH' THEN 0 ELSE quantity END AS tape,
+                                      CASE kind WHEN 'MESH' THEN quantity ELSE 0 END AS mesh, 0 AS pieces
+                               FROM reel_at_place WHERE quantity <> 0 AND place > :after AND place <> 'supplier:'
+                               ORDER BY place LIMIT :rows)
                               UNION ALL
-                              SELECT place_kind || ':' || place_id, 0, 0, quantity FROM batch_place
-                              WHERE quantity <> 0 AND place_kind <> 'supplier') AS everything
-                        WHERE :after::varchar IS NULL OR place > :after
+                              (SELECT place, 0, 0, quantity FROM batch_at_place
+                               WHERE quantity <> 0 AND place > :after AND place <> 'supplier:'
+                               ORDER BY place LIMIT :rows)) AS everything
                         GROUP BY place ORDER BY place LIMIT :limit""")
-                .param("after", after)
+                .param("after", after == null ? "" : after)
+                .param("rows", 3 * limit)
                 .param("limit", limit)
                 .query((row, number) -> new AtPlace(row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4)))
                 .list();
@@ -73,16 +76,14 @@ class WhereaboutsReads {
     /** What hangs on trees now, by site. */
     List<AtSite> bySite() {
         return jdbc.sql("""
-                        SELECT t.site_id, count(DISTINCT e.tree_id), sum(e.tape), sum(e.mesh), sum(e.pieces)
+                        SELECT t.site_id, count(DISTINCT e.place), sum(e.tape), sum(e.mesh), sum(e.pieces)
                         FROM tree_site t
-                        JOIN (SELECT p.place_id AS tree_id,
-                                     CASE WHEN b.kind = 'MESH' THEN 0 ELSE p.quantity END AS tape,
-                                     CASE WHEN b.kind = 'MESH' THEN p.quantity ELSE 0 END AS mesh, 0 AS pieces
-                              FROM reel_place p JOIN reel_balance b ON b.id = p.id
-                              WHERE p.place_kind = 'tree' AND p.quantity <> 0
+                        JOIN (SELECT place, CASE kind WHEN 'MESH' THEN 0 ELSE quantity END AS tape,
+                                     CASE kind WHEN 'MESH' THEN quantity ELSE 0 END AS mesh, 0 AS pieces
+                              FROM reel_at_place WHERE quantity <> 0 AND place > 'tree:' AND place < 'tree;'
                               UNION ALL
-                              SELECT place_id, 0, 0, quantity FROM batch_place
-                              WHERE place_kind = 'tree' AND quantity <> 0) e ON e.tree_id = t.tree_id
+                              SELECT place, 0, 0, quantity FROM batch_at_place
+                              WHERE quantity <> 0 AND place > 'tree:' AND place < 'tree;') e ON e.place = 'tree:' || t.tree_id
                         GROUP BY t.site_id ORDER BY t.site_id""")
                 .query((row, number) ->
                         new AtSite(row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)))

@@ -1,27 +1,15 @@
 package org.bandtrail.supplystock.kits;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Objects;
-import java.util.UUID;
-import org.springframework.http.MediaType;
-import org.springframework.http.ResponseEntity;
-import org.springframework.web.client.RestClient;
-import tools.jackson.core.type.TypeReference;
+import org.bandtrail.supplystock.OverHttp;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** The front door as a client uses it, with one depot, one tape and one pin of its own for each test. */
 final class KitsClient {
-    private final int port;
-    private final String key;
+    private final OverHttp counter;
     private final String depot;
 
     KitsClient(int port, String key, String depot) {
-        this.port = port;
-        this.key = key;
+        this.counter = new OverHttp(port, key, "P-01");
         this.depot = depot;
     }
 
@@ -60,50 +48,24 @@ final class KitsClient {
     }
 
     JsonNode ok(String path, String json) {
-        return as("P-01", path, json);
+        return counter.ok(path, json);
     }
 
+    /** Asks as somebody else. */
     JsonNode as(String person, String path, String json) {
-        ResponseEntity<JsonNode> answer = post(person, path, json);
-        assertThat(answer.getStatusCode().value())
-                .as(path + ": " + answer.getBody())
-                .isEqualTo(200);
-        return Objects.requireNonNull(answer.getBody());
+        return counter.as(person).ok(path, json);
     }
 
-    /** The reason of a refusal. */
+    /** The reason of a refusal because the books say otherwise. */
     String refused(String person, String path, String json) {
-        ResponseEntity<JsonNode> answer = post(person, path, json);
-        assertThat(answer.getStatusCode().value()).as(path + ": " + answer.getBody()).isEqualTo(409);
-        return Objects.requireNonNull(answer.getBody()).path("detail").asString();
-    }
-
-    private ResponseEntity<JsonNode> post(String person, String path, String json) {
-        Map<String, Object> body = new HashMap<>(JsonMapper.shared().readValue(json, new TypeReference<>() {}));
-        body.put("commandId", UUID.randomUUID());
-        return client(person)
-                .post()
-                .uri(path)
-                .header("Prefer", "wait=10")
-                .contentType(MediaType.APPLICATION_JSON)
-                .body(body)
-                .exchange((request, response) -> ResponseEntity.status(response.getStatusCode())
-                        .body(JsonMapper.shared().readTree(response.getBody())));
+        return counter.as(person).refused(409, path, json);
     }
 
     JsonNode get(String path) {
-        return Objects.requireNonNull(client("P-01").get().uri(path).retrieve().body(JsonNode.class));
+        return counter.get(path);
     }
 
     byte[] file(String path) {
-        return Objects.requireNonNull(client("P-01").get().uri(path).retrieve().body(byte[].class));
-    }
-
-    private RestClient client(String person) {
-        return RestClient.builder()
-                .baseUrl("http://127.0.0.1:" + port)
-                .defaultHeader("Authorization", "Bearer " + key)
-                .defaultHeader("Bandtrail-Person", person)
-                .build();
+        return counter.file(path);
     }
 }

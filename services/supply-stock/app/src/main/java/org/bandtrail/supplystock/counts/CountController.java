@@ -85,15 +85,17 @@ final class CountController {
     }
 
     private void enter(CountId count, Enter request, SheetLine found, long quantity, ActingPerson by) {
+        boolean alone = Boolean.TRUE.equals(request.alone());
         commands.send(new CountCommand.Enter(
-                count, found.holding(), found.id(), request.place(), quantity, found, request.alone(), by.id(), now()));
+                count, found.holding(), found.id(), request.place(), quantity, found, alone, by.id(), now()));
     }
 
     @PostMapping("/counts/{countId}/finish")
     @Operation(summary = "Finish a round; what differs too much is counted again in the next")
     Known finish(@PathVariable CountId countId, @RequestBody Finish request, ActingPerson by) {
         return work.once(request.commandId(), request, Known.class, () -> {
-            commands.send(new CountCommand.Finish(countId, request.restNotThere(), by.id(), now()));
+            boolean restNotThere = Boolean.TRUE.equals(request.restNotThere());
+            commands.send(new CountCommand.Finish(countId, restNotThere, by.id(), now()));
             return new Known(countId);
         });
     }
@@ -163,9 +165,9 @@ final class CountController {
             @Nullable Place place,
             @Nullable Length measured,
             @Nullable Pieces counted,
-            boolean alone) {}
+            @Nullable Boolean alone) {}
 
-    record Finish(UUID commandId, boolean restNotThere) {}
+    record Finish(UUID commandId, @Nullable Boolean restNotThere) {}
 
     record Explain(UUID commandId, String holding, String id, Place place, String reason) {}
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.supplystock.invoicefiles.UnitCode.Measure;
 import org.bandtrail.supplystock.purchases.PurchaseId;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -59,19 +60,20 @@ public class BilledLines {
     public Optional<OrderLineFigures> order(PurchaseId purchase, int line) {
         return jdbc.sql("""
                         SELECT l.material, l.kind, l.unit, l.content, l.ordered, l.units * l.unit_price AS minor,
-                               p.currency,
+                               p.currency, p.supplier_id,
                                coalesce(sum(h.quantity) FILTER (WHERE h.state = 'accepted'), 0) AS received,
                                coalesce(sum(h.cost_minor) FILTER (WHERE h.state = 'accepted'), 0) AS received_minor,
                                coalesce(sum(h.quantity) FILTER (WHERE h.state = 'set aside'), 0) AS waiting
                         FROM purchase p JOIN purchase_line l ON l.purchase_id = p.purchase_id
                         LEFT JOIN delivered_holding h ON h.purchase_id = l.purchase_id AND h.purchase_line = l.line
                         WHERE l.purchase_id = ? AND l.line = ?
-                        GROUP BY l.purchase_id, l.line, p.currency""")
+                        GROUP BY l.purchase_id, l.line, p.currency, p.supplier_id""")
                 .params(purchase.value(), line)
                 .query((row, number) -> {
                     Measure measure =
                             row.getString("kind").equals("FASTENER") ? Measure.PIECES : Measure.MILLIMETRES;
                     return new OrderLineFigures(
+                            new SupplierId(row.getString("supplier_id")),
                             purchase,
                             line,
                             row.getString("material"),

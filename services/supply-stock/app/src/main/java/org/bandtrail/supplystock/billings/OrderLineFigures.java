@@ -4,6 +4,7 @@ import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.invoicefiles.UnitCode.Measure;
 import org.bandtrail.supplystock.purchases.PurchaseId;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param waiting millimetres or pieces received and not accepted yet
  */
 public record OrderLineFigures(
+        SupplierId supplier,
         PurchaseId purchase,
         int line,
         String material,

@@ -19,6 +19,9 @@ import org.springframework.stereotype.Component;
 /** Looks at a paper before it is kept: what would be stored, what it most probably bills, what is wrong with it. */
 @Component
 class Incoming {
+    /** Stands in while nobody has said who sent the paper; nothing is kept under it. */
+    private static final SupplierId NOBODY = new SupplierId("NOT-CHOSEN");
+
     private final OrderLines orderLines;
     private final Linking linking;
     private final Matches matches;
@@ -76,28 +79,29 @@ class Incoming {
     }
 
     Preview preview(SupplierInvoice document, String source, @Nullable SupplierId given) {
-        Optional<SupplierId> supplier =
+        Optional<SupplierId> found =
                 given == null ? orderLines.supplier(document.supplierNames()) : Optional.of(given);
-        List<OrderLineChoice> choices = supplier.map(orderLines::of).orElse(List.of());
+        SupplierId supplier = found.orElse(NOBODY);
+        List<OrderLineChoice> choices = found.map(orderLines::of).orElse(List.of());
         List<LineChoice> probable = probable(document, choices);
         Map<String, String> notes = new HashMap<>();
         Map<String, Paper.Choice> links = new HashMap<>();
         for (LineChoice choice : probable) {
             try {
-                links.put(choice.line(), chosen(document, choice));
+                links.put(choice.line(), chosen(document, supplier, choice));
             } catch (IllegalArgumentException unit) {
                 notes.put(choice.line(), String.valueOf(unit.getMessage()));
                 links.put(choice.line(), new Paper.Choice(choice.use(), null));
             }
         }
-        InvoiceDocument paper = Paper.of(document, supplier.orElse(new SupplierId("UNKNOWN")), source, links);
+        InvoiceDocument paper = Paper.of(document, supplier, source, links);
         return new Preview(
                 document,
                 source,
-                supplier.map(SupplierId::value).orElse(null),
-                supplier.isEmpty() ? null : paper.id().value(),
+                found.map(SupplierId::value).orElse(null),
+                found.isEmpty() ? null : paper.id().value(),
                 paper.findings(),
-                supplier.map(id -> invoices.numbered(id.value(), paper.number())).orElse(List.of()),
+                found.map(id -> invoices.numbered(id.value(), paper.number())).orElse(List.of()),
                 probable,
                 matches.of("", lines(paper)),
                 notes,
@@ -130,11 +134,11 @@ class Incoming {
             SupplierInvoice document, SupplierId supplier, String source, @Nullable List<LineChoice> chosen) {
         List<LineChoice> choices = chosen == null ? probable(document, orderLines.of(supplier)) : chosen;
         Map<String, Paper.Choice> links = new HashMap<>();
-        choices.forEach(choice -> links.put(choice.line(), chosen(document, choice)));
+        choices.forEach(choice -> links.put(choice.line(), chosen(document, supplier, choice)));
         return Paper.of(document, supplier, source, links);
     }
 
-    private Paper.Choice chosen(SupplierInvoice document, LineChoice choice) {
+    private Paper.Choice chosen(SupplierInvoice document, SupplierId supplier, LineChoice choice) {
         if (choice.use() != LineUse.GOODS || choice.purchaseId() == null || choice.purchaseLine() == null) {
             return new Paper.Choice(choice.use(), null);
         }
@@ -145,6 +149,7 @@ class Incoming {
                         "The invoice has no line [%s]. Choose one of its lines.".formatted(choice.line())));
         LineLink link = linking.link(
                 new Linking.Wish(choice.purchaseId(), choice.purchaseLine(), choice.priceOnly(), choice.quantity()),
+                supplier,
                 line.quantity(),
                 line.unit(),
                 document.kind().sign());

@@ -8,6 +8,7 @@ import org.bandtrail.supplystock.invoicefiles.UnitCode;
 import org.bandtrail.supplystock.invoicefiles.UnitCode.Measure;
 import org.bandtrail.supplystock.invoices.LineLink;
 import org.bandtrail.supplystock.purchases.PurchaseId;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -32,15 +33,19 @@ class Linking {
     /**
      * The link with its quantity.
      *
+     * @param supplier who sent the invoice
      * @param written the quantity on the paper
      * @param unit the unit on the paper
      * @param sign -1 for a credit note
-     * @throws MatchRefused if nobody ordered that line
+     * @throws MatchRefused if nobody ordered that line, or of another supplier
      * @throws IllegalArgumentException naming the unit if it cannot be converted
      */
-    LineLink link(Wish wish, BigDecimal written, String unit, int sign) {
+    LineLink link(Wish wish, SupplierId supplier, BigDecimal written, String unit, int sign) {
         OrderLineFigures order = billed.order(wish.purchaseId(), wish.purchaseLine())
                 .orElseThrow(() -> new MatchRefused.OrderLineUnknown(wish.purchaseId(), wish.purchaseLine()));
+        if (!order.supplier().equals(supplier)) {
+            throw new MatchRefused.OrderOfAnother(wish.purchaseId(), order.supplier(), supplier);
+        }
         long quantity = wish.priceOnly() ? 0 : sign * quantity(wish, order, written, unit);
         return new LineLink(wish.purchaseId(), wish.purchaseLine(), quantity);
     }

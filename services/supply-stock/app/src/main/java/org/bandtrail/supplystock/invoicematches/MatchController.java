@@ -23,6 +23,7 @@ import org.bandtrail.supplystock.invoices.LineLink;
 import org.bandtrail.supplystock.invoices.LineUse;
 import org.bandtrail.supplystock.invoices.Settlement;
 import org.bandtrail.supplystock.purchases.PurchaseId;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -76,6 +77,7 @@ final class MatchController {
             LineLink link = linking.link(
                     new Linking.Wish(
                             request.purchaseId(), request.purchaseLine(), request.priceOnly(), request.quantity()),
+                    new SupplierId(whole.invoice().supplierId()),
                     new BigDecimal(line.quantity()),
                     line.unit(),
                     InvoiceKind.valueOf(whole.invoice().kind()).sign());

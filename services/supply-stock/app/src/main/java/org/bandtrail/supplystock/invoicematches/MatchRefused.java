@@ -25,6 +25,21 @@ public abstract sealed class MatchRefused extends Refusal {
         }
     }
 
+    /** The order went to another supplier. */
+    public static final class OrderOfAnother extends MatchRefused {
+        private static final long serialVersionUID = 1L;
+
+        OrderOfAnother(Object purchase, Object ordered, Object billed) {
+            super("Order [%s] went to supplier [%s], and the invoice is from [%s]. Choose an order of that supplier."
+                    .formatted(purchase, ordered, billed));
+        }
+
+        @Override
+        public int status() {
+            return 422;
+        }
+    }
+
     /** There are no reels or batches that could take the difference. */
     public static final class NothingToCarryTo extends MatchRefused {
         private static final long serialVersionUID = 1L;

@@ -13,6 +13,7 @@ import org.bandtrail.kernel.PersonId;
 import org.bandtrail.supplystock.costs.LargestRemainder;
 import org.bandtrail.supplystock.invoicefiles.UnitCode.Measure;
 import org.bandtrail.supplystock.purchases.PurchaseId;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.bandtrail.supplystock.tolerances.Tolerances;
 import org.bandtrail.testing.Histories;
 import org.junit.jupiter.api.Test;
@@ -107,8 +108,7 @@ class BillingLawTest {
     }
 
     private static Ledger billed(Ledger ledger, long quantity, long minor) {
-        OrderLineFigures order = new OrderLineFigures(
-                new PurchaseId("PO-1"),
+        OrderLineFigures order = new OrderLineFigures(new SupplierId("S-1"), new PurchaseId("PO-1"),
                 1,
                 "TAPE",
                 Measure.MILLIMETRES,

@@ -10,6 +10,7 @@ import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.supplystock.invoicefiles.UnitCode.Measure;
 import org.bandtrail.supplystock.purchases.PurchaseId;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.bandtrail.supplystock.tolerances.Tolerances;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -69,8 +70,7 @@ class MatchingTest {
     void goods_that_did_not_come_or_are_not_accepted_are_not_paid() {
         assertThat(match(figures(0), BilledSoFar.NOTHING, bill(REEL, 48_50)).verdict())
                 .isEqualTo(Verdict.NOTHING_RECEIVED);
-        OrderLineFigures waiting = new OrderLineFigures(
-                new PurchaseId("PO-7"), 1, "TAPE-127", Measure.MILLIMETRES, REEL, "USD", 10 * REEL, 485_00, 0, 0, REEL);
+        OrderLineFigures waiting = new OrderLineFigures(new SupplierId("S-1"), new PurchaseId("PO-7"), 1, "TAPE-127", Measure.MILLIMETRES, REEL, "USD", 10 * REEL, 485_00, 0, 0, REEL);
         assertThat(match(waiting, BilledSoFar.NOTHING, bill(REEL, 48_50)).sentence())
                 .contains("45.720 m came and nobody has accepted it yet");
     }
@@ -128,8 +128,7 @@ class MatchingTest {
     }
 
     private static OrderLineFigures figures(int reels) {
-        return new OrderLineFigures(
-                new PurchaseId("PO-7"),
+        return new OrderLineFigures(new SupplierId("S-1"), new PurchaseId("PO-7"),
                 1,
                 "TAPE-127",
                 Measure.MILLIMETRES,

@@ -17,7 +17,7 @@ CREATE TABLE ledger_line (
     quantity         bigint      NOT NULL CHECK (quantity >= 0),  -- 0 where only value moves
     out_minor        bigint      NOT NULL,              -- value that left the source
     in_minor         bigint      NOT NULL,              -- value that came to the target
-    account          varchar(60),                       -- site:<site>, written-off, written-down or slit:<slitting>
+    account          varchar(60),                       -- site:<site>, written-off or written-down
     account_quantity bigint      NOT NULL,              -- millimetres or pieces the account used; negative if they came back
     account_minor    bigint      NOT NULL,              -- value the account paid; negative if it was paid back
     site_id          varchar(40) NOT NULL,              -- of the account, or ''

@@ -18,7 +18,7 @@ CREATE TABLE ledger_trial (
 -- What accounts paid: the source of the spend.
 CREATE TABLE ledger_account (
     period    varchar(7)  NOT NULL,
-    account   varchar(60) NOT NULL,                     -- site:<site>, written-off, written-down or slit:<slitting>
+    account   varchar(60) NOT NULL,                     -- site:<site>, written-off or written-down
     site_id   varchar(40) NOT NULL,
     tree_id   varchar(40) NOT NULL,
     material  varchar(40) NOT NULL,

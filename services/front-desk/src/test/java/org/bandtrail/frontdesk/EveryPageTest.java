@@ -26,6 +26,11 @@ class EveryPageTest {
             {"/batches", "batches"},
             {"/batches/F-001", "batch"},
             {"/handouts", "handouts"},
+            {"/kits", "kits"},
+            {"/kits/K-1", "kit"},
+            {"/kits/K-2", "kit-reserved"},
+            {"/kits/rule", "kit-rule"},
+            {"/custody", "custody"},
             {"/audit", "audit"},
             {"/spend", "spend"},
             {"/reorder-points", "reorder-points"},
@@ -54,6 +59,11 @@ class EveryPageTest {
                 "/handouts                  | One kit is still out.     | should be ordered",
                 "/handouts/new?depot=RIVER  | R-0002                    | Push pins, pieces",
                 "/returns/new?person=P-CREW | Measure first.            | counted pieces",
+                "/kits                      | reopened by a late fact   | Pack a kit from a tree list",
+                "/kits/K-1                  | 0.70 m missing            | the books learnt of it",
+                "/kits/K-2                  | signs                     | Hand out, all or nothing",
+                "/kits/new                  | common practice           | Band tape",
+                "/custody                   | 2 people with 2 reels     | 3,950 mm stored",
                 "/waste                     | One bag waits             | BAG-1 with load L-1",
                 "/trees                     | 1,260 mm                  | 1303",
                 "/trees/T-1301              | one band                  | B-0001",
@@ -94,7 +104,7 @@ class EveryPageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"reels", "batches", "handouts", "reorder", "waste", "where", "trees", "sites", "bands", "spend",
+    @ValueSource(strings = {"reels", "batches", "handouts", "kits", "kits/K-1/settlement", "custody", "reorder", "waste", "where", "trees", "sites", "bands", "spend",
         "audit"})
     void every_list_comes_out_as_a_sheet_with_its_header(String list) throws Exception {
         desk.services().answers("GET /bands", 200, "{\"rows\":[],\"next\":null}");

@@ -25,6 +25,7 @@ import tools.jackson.databind.json.JsonMapper;
 public final class Neighbour {
     private static final Duration CONNECT = Duration.ofSeconds(2);
     private static final Duration ANSWER = Duration.ofSeconds(15);
+    private static final String PERSON = "Bandtrail-Person";
     private static final int PAGES_AT_MOST = 1_000;
     private final String name;
     private final RestClient client;
@@ -106,6 +107,17 @@ public final class Neighbour {
                 .toBodilessEntity());
     }
 
+    /** As {@link #send}, for a person who signs at somebody else's screen with their own sign-in. */
+    public void sendAs(String personId, String path, Object body) {
+        spoken(() -> client.post()
+                .uri(path)
+                .header(PERSON, personId)
+                .contentType(MediaType.APPLICATION_JSON)
+                .body(body)
+                .retrieve()
+                .toBodilessEntity());
+    }
+
     /** Sends a file with its settings. */
     public <T> T upload(String path, MultiValueMap<String, Object> parts, Class<T> type) {
         return spoken(() -> client.post()
@@ -134,7 +146,7 @@ public final class Neighbour {
     private void person(HttpHeaders headers) {
         SignedIn reader = SignedIn.current();
         if (reader != null) {
-            headers.set("Bandtrail-Person", reader.personId());
+            headers.set(PERSON, reader.personId());
         }
     }
 

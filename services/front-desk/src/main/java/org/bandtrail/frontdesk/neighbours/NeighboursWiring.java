@@ -23,6 +23,11 @@ class NeighboursWiring {
     }
 
     @Bean
+    Kits kits(@Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new Kits(new Neighbour("supply-stock", url, settings.serviceKey(), json));
+    }
+
+    @Bean
     SiteInstalls siteInstalls(
             @Value("${bandtrail.feeds.site-installs.url}") String url, FrontDeskSettings settings, JsonMapper json) {
         return new SiteInstalls(new Neighbour("site-installs", url, settings.serviceKey(), json));

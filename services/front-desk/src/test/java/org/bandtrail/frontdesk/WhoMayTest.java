@@ -35,6 +35,12 @@ class WhoMayTest {
         "/reorder/TAPE,      DEPOT FINANCE LEAD",
         "/people,            LEAD",
         "/people/P-9/erase,  LEAD",
+        "/orders,            DEPOT LEAD",
+        "/orders/PO-1/close, DEPOT LEAD",
+        "/deliveries,        DEPOT LEAD",
+        "/deliveries/D-1/accept, DEPOT LEAD",
+        "/suppliers,         DEPOT FINANCE LEAD",
+        "/suppliers/S-1/quotes, DEPOT FINANCE LEAD",
         "/settings,          DEPOT CREW FINANCE LEAD",
     })
     void only_these_roles_may_write(String path, String allowed) throws Exception {

@@ -72,16 +72,20 @@ public final class Form {
 
     /** An amount in major units and the currency beside it, as minor units: {@code 12.50} and USD. */
     public Money money(String field) {
-        String currency = text(field + "Currency");
+        return money(field, text(field), text(field + "Currency"));
+    }
+
+    /** An amount in major units, written in a field of this name, as minor units of a currency. */
+    public static Money money(String field, String text, String currency) {
         try {
             int digits = Math.max(0, Money.zero(currency).minorDigits());
-            long minor = new BigDecimal(text(field).replace(',', '.'))
+            long minor = new BigDecimal(text.replace(',', '.'))
                     .movePointRight(digits)
                     .longValueExact();
             return Money.of(minor, currency);
         } catch (ArithmeticException | IllegalArgumentException unreadable) {
             throw new UnfitForm("The %s [%s %s] is not an amount of money. Write it like 48.50 with its currency."
-                    .formatted(field, text(field), currency));
+                    .formatted(field, text, currency));
         }
     }
 

@@ -2,6 +2,7 @@ package org.bandtrail.supplystock.audits;
 
 import java.time.Instant;
 import java.util.List;
+import org.bandtrail.supplystock.discrepancies.Finding;
 import org.jspecify.annotations.Nullable;
 
 /**

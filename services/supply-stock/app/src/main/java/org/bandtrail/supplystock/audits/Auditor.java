@@ -3,6 +3,7 @@ package org.bandtrail.supplystock.audits;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.bandtrail.supplystock.discrepancies.Finding;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 

@@ -1,4 +1,4 @@
-package org.bandtrail.supplystock.audits;
+package org.bandtrail.supplystock.discrepancies;
 
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,10 @@
-package org.bandtrail.supplystock.audits;
+package org.bandtrail.supplystock.discrepancies;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.holdings.Place;
@@ -12,7 +15,17 @@ import org.springframework.stereotype.Repository;
 
 /** Reads where books and field disagree: anything missing, and every balance below zero. */
 @Repository
-class Findings {
+public class Findings {
+    private static final String OPEN = """
+            SELECT '%1$s' AS material, p.id, p.place_kind || ':' || p.place_id AS place, p.quantity, b.last_holder,
+                   b.bought, b.cost_minor, b.currency,
+                   (SELECT max(h.happened_at) FROM %1$s_history h
+                     WHERE h.id = p.id AND p.place_kind || ':' || p.place_id IN (h.source, h.target)) AS since
+            FROM %1$s_place p JOIN %1$s_balance b ON b.id = p.id
+            WHERE ((p.place_kind = 'missing' AND p.quantity <> 0)
+                OR (p.place_kind NOT IN ('supplier', 'slit') AND p.quantity < 0))
+            """;
+
     private final JdbcClient jdbc;
 
     Findings(JdbcClient jdbc) {
@@ -20,30 +33,39 @@ class Findings {
     }
 
     /** All findings, the oldest first; they are few, because each is somebody's open question. */
-    List<Finding> all() {
-        return jdbc.sql("""
-                        SELECT 'reel' AS material, p.id, p.place_kind || ':' || p.place_id AS place, p.quantity, b.last_holder,
-                               (SELECT max(h.happened_at) FROM reel_history h
-                                 WHERE h.id = p.id AND p.place_kind || ':' || p.place_id IN (h.source, h.target)) AS since
-                        FROM reel_place p JOIN reel_balance b ON b.id = p.id
-                        WHERE (p.place_kind = 'missing' AND p.quantity <> 0)
-                           OR (p.place_kind NOT IN ('supplier', 'slit') AND p.quantity < 0)
-                        UNION ALL
-                        SELECT 'batch', p.id, p.place_kind || ':' || p.place_id, p.quantity, b.last_holder,
-                               (SELECT max(h.happened_at) FROM batch_history h
-                                 WHERE h.id = p.id AND p.place_kind || ':' || p.place_id IN (h.source, h.target))
-                        FROM batch_place p JOIN batch_balance b ON b.id = p.id
-                        WHERE (p.place_kind = 'missing' AND p.quantity <> 0)
-                           OR (p.place_kind NOT IN ('supplier', 'slit') AND p.quantity < 0)
-                        ORDER BY since, id""")
-                .query((row, number) -> finding(
+    public List<Finding> all() {
+        return open().stream().map(OpenQuestion::finding).toList();
+    }
+
+    /** All findings with what the books know of each, the oldest first. */
+    List<OpenQuestion> open() {
+        return jdbc.sql(OPEN.formatted("reel") + " UNION ALL " + OPEN.formatted("batch") + " ORDER BY since, material, id")
+                .query(Findings::question)
+                .list();
+    }
+
+    /** The open question at this place, empty if books and field agree there. */
+    Optional<OpenQuestion> at(String material, String id, Place place) {
+        return jdbc.sql(OPEN.formatted(material.equals("batch") ? "batch" : "reel")
+                        + " AND p.id = ? AND p.place_kind = ? AND p.place_id = ?")
+                .params(id, place.kind().word(), place.id())
+                .query(Findings::question)
+                .optional();
+    }
+
+    private static OpenQuestion question(ResultSet row, int number) throws SQLException {
+        return new OpenQuestion(
+                finding(
                         row.getString("material"),
                         row.getString("id"),
                         Place.parse(row.getString("place")),
                         row.getLong("quantity"),
                         row.getString("last_holder"),
-                        row.getObject("since", OffsetDateTime.class)))
-                .list();
+                        row.getObject("since", OffsetDateTime.class)),
+                row.getLong("bought"),
+                row.getLong("cost_minor"),
+                row.getString("currency"),
+                row.getString("last_holder"));
     }
 
     private static Finding finding(

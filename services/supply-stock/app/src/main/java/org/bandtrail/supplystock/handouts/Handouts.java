@@ -20,6 +20,7 @@ import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.PlaceKind;
 import org.bandtrail.supplystock.holds.HeldId;
 import org.bandtrail.supplystock.holds.HoldCommand;
+import org.bandtrail.supplystock.recalls.Recalls;
 import org.bandtrail.supplystock.reels.ReelCommand;
 import org.bandtrail.supplystock.reels.ReelEvent;
 import org.springframework.stereotype.Component;
@@ -32,10 +33,12 @@ import org.springframework.stereotype.Component;
 public class Handouts {
     private final Commands commands;
     private final FastenersOnShelf shelf;
+    private final Recalls recalls;
 
-    Handouts(Commands commands, FastenersOnShelf shelf) {
+    Handouts(Commands commands, FastenersOnShelf shelf, Recalls recalls) {
         this.commands = commands;
         this.shelf = shelf;
+        this.recalls = recalls;
     }
 
     /**
@@ -46,6 +49,7 @@ public class Handouts {
     public List<KitLine> handOut(KitWish wish, PersonId by, Occurred occurred) {
         List<KitLine> lines = new ArrayList<>();
         for (ReelId reel : wish.reels()) {
+            recalls.refuseIfRecalled("reel", reel.value());
             commands.send(new HoldCommand.TakeOut(HeldId.reel(reel), wish.kit(), 0, 0, by, occurred));
             var events = decided(new ReelCommand.HandOut(reel, wish.kit(), wish.depot(), wish.person(), by, occurred));
             for (Object event : events) {
@@ -55,6 +59,7 @@ public class Handouts {
             }
         }
         for (OldestFirst.Pick pick : picks(wish, occurred)) {
+            recalls.refuseIfRecalled("batch", pick.batch().value());
             commands.send(new HoldCommand.TakeOut(
                     HeldId.batch(pick.batch()),
                     wish.kit(),

@@ -26,6 +26,7 @@ import org.bandtrail.supplystock.holdings.StockMove;
 import org.bandtrail.supplystock.purchases.PurchaseCommand;
 import org.bandtrail.supplystock.purchases.PurchaseId;
 import org.bandtrail.supplystock.purchases.Received;
+import org.bandtrail.supplystock.recalls.Recalls;
 import org.bandtrail.supplystock.reels.ReelBalance;
 import org.bandtrail.supplystock.reels.ReelBalances;
 import org.bandtrail.supplystock.reels.ReelCommand;
@@ -39,12 +40,15 @@ class AfterDelivery {
     private final Deliveries deliveries;
     private final ReelBalances reels;
     private final BatchBalances batches;
+    private final Recalls recalls;
 
-    AfterDelivery(Commands commands, Deliveries deliveries, ReelBalances reels, BatchBalances batches) {
+    AfterDelivery(
+            Commands commands, Deliveries deliveries, ReelBalances reels, BatchBalances batches, Recalls recalls) {
         this.commands = commands;
         this.deliveries = deliveries;
         this.reels = reels;
         this.batches = batches;
+        this.recalls = recalls;
     }
 
     void accept(DeliveryId delivery, List<String> keys, @Nullable String bin, PersonId by, Occurred occurred) {
@@ -52,6 +56,7 @@ class AfterDelivery {
         Place into = bin == null || bin.isBlank() ? Place.depot(depot) : Place.bin(depot, bin.strip());
         commands.send(new DeliveryCommand.Accept(delivery, keys, into, by, occurred));
         for (String key : keys) {
+            recalls.refuseIfRecalled(key.substring(0, key.indexOf('/')), key.substring(key.indexOf('/') + 1));
             commands.send(relocate(
                     key, StockMove.RELEASED, Place.setAside(depot), into, delivery.value(), null, by, occurred));
         }

@@ -97,7 +97,7 @@ public record Trace(String what, String id, long holdings, List<Origin> origins,
             @Nullable Instant firstAt,
             @Nullable String by) {
         /** Where the next page begins. */
-        String cursor() {
+        public String cursor() {
             return place + "|" + holding + "|" + id;
         }
     }

@@ -15,9 +15,11 @@ import org.springframework.web.server.ResponseStatusException;
 @Tag(name = "traces", description = "From a lot to every tree, and from a tree back to the invoice")
 final class TraceController {
     private final Traces traces;
+    private final TraceRows rowsOf;
 
-    TraceController(Traces traces) {
+    TraceController(Traces traces, TraceRows rowsOf) {
         this.traces = traces;
+        this.rowsOf = rowsOf;
     }
 
     @GetMapping("/traces/found")
@@ -43,7 +45,7 @@ final class TraceController {
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
-        List<Trace.Part> rows = traces.parts(TraceOf.of(what), id, after, size);
+        List<Trace.Part> rows = rowsOf.parts(TraceOf.of(what), id, after, size);
         return new Rows<>(
                 rows,
                 rows.size() < size ? null : rows.getLast().holding() + "|" + rows.getLast().id());
@@ -59,7 +61,7 @@ final class TraceController {
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
-        List<Trace.At> rows = traces.places(TraceOf.of(what), id, kind, gone, after, size);
+        List<Trace.At> rows = rowsOf.places(TraceOf.of(what), id, kind, gone, after, size);
         return new Rows<>(rows, rows.size() < size ? null : rows.getLast().cursor());
     }
 

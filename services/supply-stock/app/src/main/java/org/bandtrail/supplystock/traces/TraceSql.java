@@ -10,7 +10,7 @@ final class TraceSql {
 
     /** {@code family (holding, id)}: what the trace is about, with strips if it goes on. */
     static String family(TraceOf what) {
-        String start = "WITH RECURSIVE family AS (SELECT holding, id FROM (" + what.holdings() + ") AS start";
+        String start = "WITH RECURSIVE family AS (SELECT holding::text AS holding, id::text AS id FROM (" + what.holdings() + ") AS start";
         return what.goesOn()
                 ? start + """
 
@@ -36,7 +36,9 @@ final class TraceSql {
                      AND strip.place_kind = 'slit' AND strip.quantity < 0
                 JOIN reel_place wide ON wide.place_kind = 'slit' AND wide.place_id = strip.place_id AND wide.quantity > 0),
             origin AS (
-                SELECT back.holding, back.id AS of_id, d.* FROM back
+                SELECT back.holding, back.id AS of_id, d.lot, d.material, d.kind, d.supplier_id, d.purchase_id,
+                       d.purchase_line, d.delivery_id, d.delivered_on, d.expires_on
+                FROM back
                 JOIN delivered_holding d ON d.holding = back.holding AND d.id = back.ancestor)""";
 
     /** {@code spot}: every place that holds or held something of the family. */

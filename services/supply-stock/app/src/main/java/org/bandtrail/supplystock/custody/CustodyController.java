@@ -18,10 +18,12 @@ import org.springframework.web.bind.annotation.RestController;
 @Tag(name = "custody", description = "What people have in their care, at any moment, and what became of it")
 final class CustodyController {
     private final CustodyReads reads;
+    private final SettlementReads settlements;
     private final Clock clock;
 
-    CustodyController(CustodyReads reads, Clock clock) {
+    CustodyController(CustodyReads reads, SettlementReads settlements, Clock clock) {
         this.reads = reads;
+        this.settlements = settlements;
         this.clock = clock;
     }
 
@@ -49,7 +51,11 @@ final class CustodyController {
         }
         boolean nobody = people.isEmpty() && (crew != null || person != null);
         int size = Math.clamp(limit, 1, 1000);
-        List<CustodyRow> rows = nobody ? List.of() : reads.page(people, then, known, after, size);
+        List<CustodyRow> rows = nobody
+                ? List.of()
+                : at == null && knownAt == null
+                        ? reads.now(people, after, size)
+                        : reads.page(people, then, known, after, size);
         return new Custody(then, known, people, rows, rows.size() < size ? null : rows.getLast().key());
     }
 
@@ -61,7 +67,7 @@ final class CustodyController {
             @RequestParam(required = false) @Nullable Instant to) {
         Instant begin = from == null ? Instant.EPOCH : from;
         Instant end = to == null ? clock.instant() : to;
-        return new Settlements(reads.people(person == null ? null : person.value(), begin, end), null);
+        return new Settlements(settlements.people(person == null ? null : person.value(), begin, end), null);
     }
 
     /** @param people who was asked about; empty for everybody */

@@ -10,9 +10,9 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** What is in people's care, now or at any moment, and how kits were settled. */
+/** What is in people's care, now or at any moment. */
 @Repository
-public class CustodyReads {
+class CustodyReads {
     private final JdbcClient jdbc;
 
     CustodyReads(JdbcClient jdbc) {
@@ -53,18 +53,61 @@ public class CustodyReads {
                 .param("knownAt", knownAt.atOffset(ZoneOffset.UTC))
                 .param("after", after)
                 .param("limit", limit)
-                .query((row, number) -> new CustodyRow(
-                        row.getString("person_id"),
-                        row.getString("holding"),
-                        row.getString("id"),
-                        row.getString("material"),
-                        row.getString("kind"),
-                        row.getLong("with_person"),
-                        row.getLong("missing"),
-                        row.getString("kit_id"),
-                        instant(row, "handed_out_at"),
-                        moment(row, "moved_at")))
+                .query(CustodyReads::row)
                 .list();
+    }
+
+    /**
+     * One page of what people have in their care now, from the balances by place, so that the length of the history does
+     * not matter.
+     *
+     * @param people only these people, or everybody if empty
+     * @param after key of the last row of the page before, empty for the first page
+     */
+    List<CustodyRow> now(List<String> people, String after, int limit) {
+        return jdbc.sql("""
+                        SELECT c.*, coalesce(r.material, b.material) AS material, coalesce(r.kind, b.kind) AS kind,
+                               k.kit_id, k.happened_at AS handed_out_at,
+                               coalesce(r.last_moved_at, b.last_moved_at) AS moved_at
+                        FROM (SELECT p.place_id AS person_id, p.holding, p.id,
+                                  coalesce(sum(p.quantity) FILTER (WHERE p.place_kind = 'crew'), 0) AS with_person,
+                                  coalesce(sum(p.quantity) FILTER (WHERE p.place_kind = 'missing'), 0) AS missing
+                              FROM (SELECT 'reel' AS holding, id, place_kind, place_id, quantity FROM reel_place
+                                     WHERE place_kind IN ('crew', 'missing') AND quantity <> 0
+                                    UNION ALL
+                                    SELECT 'batch', id, place_kind, place_id, quantity FROM batch_place
+                                     WHERE place_kind IN ('crew', 'missing') AND quantity <> 0) p
+                              WHERE (cardinality(:people::varchar[]) = 0 OR p.place_id = ANY (:people))
+                                AND (p.place_id || ' ' || p.holding || ' ' || p.id) COLLATE "C" > :after
+                              GROUP BY p.place_id, p.holding, p.id
+                              ORDER BY (p.place_id || ' ' || p.holding || ' ' || p.id) COLLATE "C" LIMIT :limit) c
+                        LEFT JOIN reel_balance r ON c.holding = 'reel' AND r.id = c.id
+                        LEFT JOIN batch_balance b ON c.holding = 'batch' AND b.id = c.id
+                        LEFT JOIN LATERAL (SELECT s.kit_id, s.happened_at FROM custody_step s
+                              WHERE s.holding = c.holding AND s.id = c.id AND s.person_id = c.person_id
+                                AND s.kit_id IS NOT NULL
+                              ORDER BY s.happened_at DESC, s.position DESC LIMIT 1) k ON true
+                        ORDER BY (c.person_id || ' ' || c.holding || ' ' || c.id) COLLATE "C"
+                        """)
+                .param("people", people.toArray(String[]::new))
+                .param("after", after)
+                .param("limit", limit)
+                .query(CustodyReads::row)
+                .list();
+    }
+
+    private static CustodyRow row(ResultSet row, int number) throws SQLException {
+        return new CustodyRow(
+                row.getString("person_id"),
+                row.getString("holding"),
+                row.getString("id"),
+                row.getString("material"),
+                row.getString("kind"),
+                row.getLong("with_person"),
+                row.getLong("missing"),
+                row.getString("kit_id"),
+                instant(row, "handed_out_at"),
+                moment(row, "moved_at"));
     }
 
     /** Who was in a crew at a moment, as the books knew it at another; nobody if the crew was not formed by then. */
@@ -79,68 +122,7 @@ public class CustodyReads {
                 .orElse(List.of());
     }
 
-    /** The settlement of a kit: its reels and batches, and how it came about. */
-    public KitSettled kit(String kitId) {
-        Settling settling = Settling.of(new CustodyTables(jdbc).stepsOf(List.of(kitId)));
-        return KitSettled.of(kitId, settling);
-    }
-
-    /** Sums of all kits handed out to a person from a moment on and before another, by person, material and unit. */
-    List<PersonSettled> people(@Nullable String person, Instant from, Instant to) {
-        return jdbc.sql("""
-                        SELECT l.person_id, coalesce(r.material, b.material) AS material,
-                               coalesce(r.kind, b.kind) AS kind, l.holding,
-                               sum(l.handed_out) AS handed_out, sum(l.fitted) AS fitted, sum(l.returned) AS returned,
-                               sum(l.scrapped) AS scrapped, sum(l.missing) AS missing, sum(l.settled) AS settled,
-                               sum(l.elsewhere) AS elsewhere, sum(l.still_out) AS still_out,
-                               count(DISTINCT l.kit_id) AS kits
-                        FROM kit_line_settled l
-                        JOIN (SELECT kit_id, person_id, min(happened_at) AS handed_out_at FROM custody_step
-                               WHERE kit_id IS NOT NULL GROUP BY kit_id, person_id) k
-                             ON k.kit_id = l.kit_id AND k.person_id = l.person_id
-                        LEFT JOIN reel_balance r ON l.holding = 'reel' AND r.id = l.id
-                        LEFT JOIN batch_balance b ON l.holding = 'batch' AND b.id = l.id
-                        WHERE (:person::varchar IS NULL OR l.person_id = :person)
-                          AND k.handed_out_at >= :from AND k.handed_out_at < :to
-                        GROUP BY 1, 2, 3, 4 ORDER BY 1, 2""")
-                .param("person", person)
-                .param("from", from.atOffset(ZoneOffset.UTC))
-                .param("to", to.atOffset(ZoneOffset.UTC))
-                .query((row, number) -> new PersonSettled(
-                        row.getString("person_id"),
-                        row.getString("material"),
-                        row.getString("kind"),
-                        row.getString("holding").equals("reel") ? "mm" : "pieces",
-                        row.getLong("kits"),
-                        new Settlement(
-                                row.getLong("handed_out"),
-                                row.getLong("fitted"),
-                                row.getLong("returned"),
-                                row.getLong("scrapped"),
-                                row.getLong("missing"),
-                                row.getLong("settled"),
-                                row.getLong("elsewhere"),
-                                row.getLong("still_out"))))
-                .list();
-    }
-
-    static CustodyStep step(ResultSet row, int number) throws SQLException {
-        return new CustodyStep(
-                row.getLong("position"),
-                row.getInt("step"),
-                new CustodyStep.Held(row.getString("holding"), row.getString("id"), row.getString("person_id")),
-                Station.of(row.getString("source")),
-                Station.of(row.getString("target")),
-                row.getLong("quantity"),
-                row.getString("place"),
-                row.getString("what"),
-                row.getString("kit_id"),
-                row.getBoolean("measured"),
-                moment(row, "happened_at"),
-                moment(row, "recorded_at"));
-    }
-
-    private static Instant moment(ResultSet row, String column) throws SQLException {
+    static Instant moment(ResultSet row, String column) throws SQLException {
         return row.getObject(column, OffsetDateTime.class).toInstant();
     }
 

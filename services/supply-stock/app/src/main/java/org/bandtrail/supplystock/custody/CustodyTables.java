@@ -64,7 +64,7 @@ final class CustodyTables {
                              ON g.holding = s.holding AND g.id = s.id AND g.person_id = s.person_id
                         ORDER BY s.position, s.step, s.person_id""")
                 .param(kits.toArray(String[]::new))
-                .query(CustodyReads::step)
+                .query(SettlementReads::step)
                 .list();
     }
 

@@ -80,9 +80,26 @@ class KitLives {
                 .list();
     }
 
-    /** What was chosen for a kit, in the order it was chosen. */
+    /**
+     * What was chosen for a kit, in the order it was chosen. Until it is handed out the bin is the one where the reel or
+     * batch lies now, because somebody may have moved it since; afterwards it is the one where it was found.
+     */
     List<KitLife.Picked> picks(KitId kit) {
-        return jdbc.sql("SELECT * FROM kit_pick WHERE kit_id = ? ORDER BY step")
+        return jdbc.sql("""
+                        SELECT k.kit_id, k.step, k.id, k.material, k.kind, k.there, k.quantity,
+                               coalesce(now.place, k.place) AS place
+                        FROM kit_pick k
+                        JOIN kit_life l ON l.kit_id = k.kit_id
+                        LEFT JOIN LATERAL (SELECT p.place_kind || ':' || p.place_id AS place FROM (
+                                  SELECT r.place_kind, r.place_id, r.quantity FROM reel_place r
+                                   WHERE r.id = k.id AND k.kind <> 'FASTENER'
+                                  UNION ALL
+                                  SELECT b.place_kind, b.place_id, b.quantity FROM batch_place b
+                                   WHERE b.id = k.id AND k.kind = 'FASTENER') p
+                              WHERE l.handed_out_at IS NULL AND p.place_kind = 'depot' AND p.quantity > 0
+                                AND split_part(p.place_id, '/', 1) = l.depot_id
+                              ORDER BY p.quantity DESC, p.place_id LIMIT 1) now ON true
+                        WHERE k.kit_id = ? ORDER BY k.step""")
                 .param(kit.value())
                 .query((row, number) -> new KitLife.Picked(
                         row.getString("id"),

@@ -12,7 +12,7 @@ import org.bandtrail.eventstore.Work;
 import org.bandtrail.kernel.KitId;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
-import org.bandtrail.supplystock.custody.CustodyReads;
+import org.bandtrail.supplystock.custody.SettlementReads;
 import org.bandtrail.supplystock.custody.KitSettled;
 import org.bandtrail.supplystock.handouts.KitLine;
 import org.bandtrail.supplystock.kitlists.KitRules;
@@ -34,16 +34,16 @@ final class KitsController {
     private final KitDesk desk;
     private final KitPlanning planning;
     private final KitLives lives;
-    private final CustodyReads custody;
+    private final SettlementReads settlements;
     private final Clock clock;
 
     KitsController(
-            Work work, KitDesk desk, KitPlanning planning, KitLives lives, CustodyReads custody, Clock clock) {
+            Work work, KitDesk desk, KitPlanning planning, KitLives lives, SettlementReads settlements, Clock clock) {
         this.work = work;
         this.desk = desk;
         this.planning = planning;
         this.lives = lives;
-        this.custody = custody;
+        this.settlements = settlements;
         this.clock = clock;
     }
 
@@ -114,7 +114,7 @@ final class KitsController {
     @Operation(summary = "One kit: its life, trees, what was chosen, and its settlement to the millimetre")
     Whole one(@PathVariable KitId kitId) {
         PickSheet sheet = sheet(kitId);
-        return new Whole(sheet.kit(), sheet.walk(), sheet.collect(), custody.kit(kitId.value()));
+        return new Whole(sheet.kit(), sheet.walk(), sheet.collect(), settlements.kit(kitId.value()));
     }
 
     @GetMapping("/kits/{kitId}/pick-sheet.pdf")

@@ -12,6 +12,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
+import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
@@ -20,6 +21,7 @@ import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.supplystock.OnPostgres;
 import org.bandtrail.supplystock.holdings.Place;
+import org.bandtrail.supplystock.holdings.StockMove;
 import org.bandtrail.supplystock.reels.ReelCommand;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -152,6 +154,9 @@ class KitsOverHttpTest {
         fitted("KF", "KF-R2", "T-1", 1_348, "2026-05-04T09:00:00Z");
 
         assertThat(withPerson(depot, "person=KF-P")).containsExactly("KF-B1 32", "KF-R1 50000", "KF-R2 1652");
+        assertThat(withPerson(depot, "person=KF-P&at=2027-01-01T00:00:00Z"))
+                .as("from the steps as from the balances")
+                .isEqualTo(withPerson(depot, "person=KF-P"));
         assertThat(withPerson(depot, "person=KF-P&at=2026-05-04T08:00:00Z"))
                 .containsExactly("KF-B1 32", "KF-R1 50000", "KF-R2 3000");
         assertThat(withPerson(depot, "person=KF-P&knownAt=2026-05-04T08:00:00Z")).isEmpty();
@@ -162,6 +167,32 @@ class KitsOverHttpTest {
         assertThat(depot.get("/settlements?person=KF-P").path("rows"))
                 .extracting(row -> row.path("unit").asString() + " " + row.path("handedOut").asLong())
                 .containsExactly("pieces 32", "mm 53000");
+    }
+
+    @Test
+    void a_reel_that_was_put_into_another_bin_is_found_there() {
+        KitsClient depot = stocked("KH");
+        depot.ok("/kits", depot.kit("KH-K1", TREES));
+        work.inOneTransaction(() -> {
+            commands.send(new ReelCommand.Relocate(
+                    new ReelId("KH-R2"),
+                    StockMove.PUT_IN_BIN,
+                    Place.depot(new DepotId("KH")),
+                    Place.bin(new DepotId("KH"), "B-07"),
+                    null,
+                    null,
+                    null,
+                    new PersonId("P-01"),
+                    Occurred.at(Instant.parse("2026-05-04T07:05:00Z"))));
+            return true;
+        });
+        assertThat(projectors.caughtUp(Duration.ofSeconds(10))).isTrue();
+
+        JsonNode first = depot.get("/kits/KH-K1").path("collect").get(0);
+        assertThat(first.path("id").asString() + " in " + first.path("bin").asString())
+                .isEqualTo("KH-R2 in B-07");
+        depot.ok("/kits/KH-K1/hand-out", "{\"happenedAt\": \"2026-05-04T07:10:00Z\"}");
+        assertThat(state(depot, "KH-K1")).isEqualTo("out");
     }
 
     @Test

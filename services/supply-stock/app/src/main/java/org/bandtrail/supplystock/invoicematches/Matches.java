@@ -3,6 +3,7 @@ package org.bandtrail.supplystock.invoicematches;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.kernel.Money;
@@ -58,7 +59,7 @@ class Matches {
     }
 
     private static MatchedLine other(Line line) {
-        String word = line.use().name().toLowerCase(java.util.Locale.ROOT);
+        String word = line.use().name().toLowerCase(Locale.ROOT);
         return MatchedLine.alone(
                 line.line(), word, "Line %s is %s and no ordered goods.".formatted(line.line(), word));
     }

@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventexchange.entry.NoSuch;
@@ -100,6 +101,12 @@ final class LandedCostController {
         return new Rows(rows, rows.size() < size ? null : rows.getLast().landedCostId());
     }
 
+    @GetMapping("/landed-costs/deliveries")
+    @Operation(summary = "The newest deliveries that can bear freight or duty")
+    Choices deliveries() {
+        return new Choices(lines.newest(), null);
+    }
+
     @GetMapping("/landed-costs/{landedCostId}")
     @Operation(summary = "One landed cost with what each reel and batch bears")
     LandedCosts.Whole one(@PathVariable LandedCostId landedCostId) {
@@ -108,7 +115,7 @@ final class LandedCostController {
 
     private List<DeliveredLine> delivered(List<String> deliveries) {
         List<DeliveredLine> delivered = lines.of(
-                deliveries.stream().map(id -> id.strip().toUpperCase(java.util.Locale.ROOT)).toList());
+                deliveries.stream().map(id -> id.strip().toUpperCase(Locale.ROOT)).toList());
         if (delivered.isEmpty()) {
             throw new LandedCostRefused.NoDelivery(deliveries);
         }
@@ -149,6 +156,8 @@ final class LandedCostController {
     record TakeBack(UUID commandId, String reason) {}
 
     record Done(LandedCostId landedCostId) {}
+
+    record Choices(List<DeliveredLines.Choice> rows, @Nullable String next) {}
 
     record Rows(List<LandedCosts.Row> rows, @Nullable String next) {}
 }

@@ -1,5 +1,6 @@
 package org.bandtrail.supplystock.invoicefiles;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -8,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One invoice or credit note as the supplier wrote it. Amounts have the sign of the document: a credit note's are
- * positive and count against. All amounts are in the document's currency (ISO 4217).
+ * positive and count against. In JSON decimal numbers are text, so that no digit is lost on the way. All amounts are in the document's currency (ISO 4217).
  *
  * @param number the supplier's own number, as printed
  * @param dueOn the last day to pay, or null if the document says none
@@ -60,10 +61,10 @@ public record SupplierInvoice(
      */
     public record Line(
             String id,
-            BigDecimal quantity,
+            @JsonFormat(shape = JsonFormat.Shape.STRING) BigDecimal quantity,
             String unit,
-            BigDecimal price,
-            BigDecimal perQuantity,
+            @JsonFormat(shape = JsonFormat.Shape.STRING) BigDecimal price,
+            @JsonFormat(shape = JsonFormat.Shape.STRING) BigDecimal perQuantity,
             Money amount,
             String item,
             @Nullable String sellersItem,
@@ -71,7 +72,7 @@ public record SupplierInvoice(
             @Nullable String orderLine,
             List<Adjustment> adjustments,
             @Nullable String taxCategory,
-            @Nullable BigDecimal taxPercent) {}
+            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable BigDecimal taxPercent) {}
 
     /**
      * An allowance (takes away) or a charge (adds), such as freight.
@@ -84,7 +85,7 @@ public record SupplierInvoice(
             String reason,
             Money amount,
             @Nullable String taxCategory,
-            @Nullable BigDecimal taxPercent) {
+            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable BigDecimal taxPercent) {
         /** What it adds to the document, negative for an allowance. */
         public long signedMinor() {
             return charge ? amount.minor() : -amount.minor();
@@ -92,7 +93,11 @@ public record SupplierInvoice(
     }
 
     /** Tax of one category and rate, with the amount it is reckoned from. */
-    public record Tax(@Nullable String category, @Nullable BigDecimal percent, Money base, Money amount) {}
+    public record Tax(
+            @Nullable String category,
+            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable BigDecimal percent,
+            Money base,
+            Money amount) {}
 
     /**
      * The sums at the end of the document.

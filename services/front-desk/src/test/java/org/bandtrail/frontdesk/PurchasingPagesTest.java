@@ -77,6 +77,15 @@ class PurchasingPagesTest {
     }
 
     @Test
+    void the_page_of_what_to_order_counts_what_is_coming_and_leads_to_a_filled_order() throws Exception {
+        desk.services().recorded("GET /reorder-points", "reorder-points.json");
+
+        // 233,900 + 18,200 x 9 = 397,700; on hand 91,440 and on order 50,292, so 255,968 mm are proposed.
+        assertThat(desk.reads(Role.LEAD, "/reorder").getContentAsString())
+                .contains("50.29 m", "/orders/new?material=TAPE-127&amp;depot=RIVER&amp;quantity=255968");
+    }
+
+    @Test
     void an_order_sends_quotes_and_codes_of_the_trade_and_no_prices_of_its_own() throws Exception {
         desk.services().answers("POST /purchases", 200, "{}");
         MockHttpServletResponse answer = desk.sends(

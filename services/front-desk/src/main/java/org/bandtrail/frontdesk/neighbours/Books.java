@@ -71,6 +71,7 @@ public final class Books {
             String materialCode,
             String depotId,
             long onHand,
+            @Nullable Long onOrder,
             String unit,
             @Nullable Double meanPerDay,
             @Nullable Double sdPerDay,
@@ -85,5 +86,21 @@ public final class Books {
             @Nullable LocalDate runsOutOn,
             @Nullable String formula,
             @Nullable String source,
-            @Nullable String note) {}
+            @Nullable String note) {
+
+        /** Ordered and not yet received; 0 if nothing is. */
+        public long coming() {
+            return onOrder == null ? 0 : onOrder;
+        }
+
+        /** A proposal: what brings stock and orders up to the reorder point and the use of one more lead time. */
+        public long proposed() {
+            double upTo = number(reorderPoint) + number(meanPerDay) * number(leadTimeDays);
+            return Math.max(0, (long) Math.ceil(upTo) - onHand - coming());
+        }
+
+        private static double number(@Nullable Double value) {
+            return value == null ? 0 : value;
+        }
+    }
 }

@@ -41,6 +41,7 @@ class ReorderController {
                 .column("depot_id", Books.ReorderPoint::depotId)
                 .column("unit", Books.ReorderPoint::unit)
                 .column("on_hand", Books.ReorderPoint::onHand)
+                .column("on_order", Books.ReorderPoint::coming)
                 .column("mean_per_day", Books.ReorderPoint::meanPerDay)
                 .column("sd_per_day", Books.ReorderPoint::sdPerDay)
                 .column("days_observed", Books.ReorderPoint::daysObserved)

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bandtrail.supplystock.items.ItemRow;
 import org.bandtrail.supplystock.items.Items;
+import org.bandtrail.supplystock.purchases.OnOrder;
 import org.bandtrail.supplystock.reordering.CycleServiceLevel;
 import org.bandtrail.supplystock.reordering.DailyUse;
 import org.bandtrail.supplystock.reordering.LeadTime;
@@ -28,14 +29,20 @@ class ReorderPoints {
 
     private final UseRecords records;
     private final Items items;
+    private final OnOrder onOrder;
     private final int windowDays;
 
     /**
      * @param windowDays how many days back use is looked at; a season's start should not weigh on its end
      */
-    ReorderPoints(UseRecords records, Items items, @Value("${bandtrail.reorder.window-days:90}") int windowDays) {
+    ReorderPoints(
+            UseRecords records,
+            Items items,
+            OnOrder onOrder,
+            @Value("${bandtrail.reorder.window-days:90}") int windowDays) {
         this.records = records;
         this.items = items;
+        this.onOrder = onOrder;
         this.windowDays = windowDays;
     }
 
@@ -54,13 +61,16 @@ class ReorderPoints {
         Map<String, Map<LocalDate, Long>> uses = records.useByDay(first, last);
         Map<String, ItemRow> known =
                 items.all().stream().collect(Collectors.toMap(ItemRow::materialCode, Function.identity()));
+        Map<OnOrder.At, OnOrder.ToCome> toCome = onOrder.toCome();
         List<ReorderRow> rows = shown.stream()
                 .map(each -> {
                     LocalDate from = each.firstHandedOut() == null ? null : later(first, each.firstHandedOut());
                     DailyUse use = from == null
                             ? new DailyUse.TooFewDays(0)
                             : DailyUse.between(from, last, uses.getOrDefault(each.key(), Map.of()));
-                    return row(each, use, known.get(each.material()), from, last, today);
+                    OnOrder.ToCome ordered = toCome.get(new OnOrder.At(each.material(), each.depotId()));
+                    long coming = ordered == null ? 0 : ordered.quantity();
+                    return row(each, coming, use, known.get(each.material()), from, last, today);
                 })
                 .toList();
         return new Page(rows, found.size() > limit ? shown.getLast().key() : null);
@@ -75,9 +85,14 @@ class ReorderPoints {
         return one.isAfter(other) ? one : other;
     }
 
-    /** One row; pure. */
+    /**
+     * One row; pure.
+     *
+     * @param coming ordered for this depot and not yet received, millimetres or pieces
+     */
     static ReorderRow row(
             ItemAtDepot at,
+            long coming,
             DailyUse use,
             @Nullable ItemRow item,
             @Nullable LocalDate from,
@@ -99,10 +114,11 @@ class ReorderPoints {
                 at.kind(),
                 at.depotId(),
                 at.onHand(),
+                coming,
                 at.kind().onReels() ? "mm" : "pieces",
                 Observed.of(use, from, to),
                 Supplied.of(item),
-                Stated.of(point, at.onHand()),
+                Stated.of(point, at.onHand() + coming),
                 Ends.of(end),
                 note(at, use, item));
     }

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * When to order one item for one depot, with everything that went into it; one flat object in JSON. Quantities are in
  * {@code unit}: mm or pieces. What cannot be stated is null, and {@code note} says why.
  *
- * @param onHand in the depot now; what is with crews or on order is not counted
+ * @param onHand in the depot now; what is with crews is not counted
+ * @param onOrder ordered for this depot and not yet received
  * @param note why something is missing, or null
  */
 record ReorderRow(
@@ -20,6 +21,7 @@ record ReorderRow(
         MaterialKind kind,
         String depotId,
         long onHand,
+        long onOrder,
         String unit,
         @JsonUnwrapped Observed observed,
         @JsonUnwrapped Supplied supplied,
@@ -73,7 +75,7 @@ record ReorderRow(
      * @param z standard normal quantile of the service level; null where the demand is counted in pieces
      * @param safetyStock rounded up
      * @param reorderPoint rounded up
-     * @param reorderNow whether what is on hand has fallen to the reorder point
+     * @param reorderNow whether what is on hand and on order together has fallen to the reorder point
      * @param formula with its numbers
      * @param source where the formula is published
      */
@@ -86,7 +88,7 @@ record ReorderRow(
             boolean reorderNow,
             @Nullable String formula,
             @Nullable String source) {
-        static Stated of(@Nullable Reckoning point, long onHand) {
+        static Stated of(@Nullable Reckoning point, long onHandAndOrder) {
             return point == null
                     ? new Stated(null, null, null, null, null, false, null, null)
                     : new Stated(
@@ -95,7 +97,7 @@ record ReorderRow(
                             point.demand().sd(),
                             point.safetyStock(),
                             point.reorderPoint(),
-                            onHand <= point.reorderPoint(),
+                            onHandAndOrder <= point.reorderPoint(),
                             point.formula(),
                             point.source());
         }

@@ -51,6 +51,19 @@ class ReorderPointsTest {
                 .isFalse();
     }
 
+    @Test
+    void what_is_on_order_puts_the_next_order_off_but_not_the_day_on_which_the_shelf_is_empty() {
+        ItemRow item = item(5, 1, 950);
+        ItemAtDepot shelf = new ItemAtDepot("TAPE-1", MaterialKind.TAPE, "NORTH", 900, FIRST);
+        ReorderRow enough = ReorderPoints.row(shelf, 105, measured(150, 16), item, FIRST, LAST, TODAY);
+        ReorderRow tooLittle = ReorderPoints.row(shelf, 104, measured(150, 16), item, FIRST, LAST, TODAY);
+
+        assertThat(enough.onOrder()).isEqualTo(105);
+        assertThat(enough.stated().reorderNow()).isFalse();
+        assertThat(tooLittle.stated().reorderNow()).isTrue();
+        assertThat(enough.ends()).isEqualTo(tooLittle.ends());
+    }
+
     /** Mean 10 and variance 30 of the lead time: negative binomial, 95 percent quantile 20 (SciPy). */
     @Test
     void fasteners_are_counted_and_not_measured() {
@@ -91,6 +104,7 @@ class ReorderPointsTest {
     void an_item_nobody_registered_has_use_and_an_end_but_no_point() {
         ReorderRow row = ReorderPoints.row(
                 new ItemAtDepot("TAPE-1", MaterialKind.TAPE, "NORTH", 900, FIRST),
+                0,
                 measured(150, 16),
                 null,
                 FIRST,
@@ -104,7 +118,7 @@ class ReorderPointsTest {
 
     private static ReorderRow row(MaterialKind kind, long onHand, DailyUse use, ItemRow item) {
         return ReorderPoints.row(
-                new ItemAtDepot(item.materialCode(), kind, "NORTH", onHand, FIRST), use, item, FIRST, LAST, TODAY);
+                new ItemAtDepot(item.materialCode(), kind, "NORTH", onHand, FIRST), 0, use, item, FIRST, LAST, TODAY);
     }
 
     private static DailyUse measured(double mean, double sd) {

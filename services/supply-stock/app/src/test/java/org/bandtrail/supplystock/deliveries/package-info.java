@@ -1,0 +1,8 @@
+/**
+ * Tests of the rules of a delivery: what may be recorded, accepted and sent back, and that nothing of it counts twice.
+ * The way over the counter, with orders and reels, is tested in {@code receiving}.
+ */
+@NullMarked
+package org.bandtrail.supplystock.deliveries;
+
+import org.jspecify.annotations.NullMarked;

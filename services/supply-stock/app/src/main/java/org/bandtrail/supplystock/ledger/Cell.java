@@ -7,6 +7,9 @@ final class Cell {
     long addedQuantity;
     long addedMinor;
 
+    /** Whether a row of its own stands in the table; one that does not is written even if it comes back to nothing. */
+    boolean stored;
+
     Cell(long quantity, long minor) {
         this.quantity = quantity;
         this.minor = minor;

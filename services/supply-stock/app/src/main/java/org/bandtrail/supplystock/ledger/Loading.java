@@ -106,6 +106,7 @@ final class Loading {
                     Cell cell = stock.at(Place.parse(row.getString("place")));
                     cell.quantity = row.getLong("quantity");
                     cell.minor = row.getLong("value_minor");
+                    cell.stored = true;
                 });
     }
 

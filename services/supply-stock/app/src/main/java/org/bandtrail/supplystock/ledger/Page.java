@@ -2,6 +2,7 @@ package org.bandtrail.supplystock.ledger;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -130,6 +131,8 @@ final class Page {
             known.forEach((use, quantity) ->
                     all.add(new LateUse(use.account(), use.tree(), use.person(), use.what(), quantity)));
         }
+        // In one order, whether they were loaded or are of this page: who gets the last cent must not depend on pages.
+        all.sort(Comparator.comparing(LateUse::toString));
         return all;
     }
 }

@@ -100,7 +100,7 @@ final class Writing {
     private static void collect(List<Added> added, String holding, String id, Stock stock) {
         stock.cells.forEach((place, cell) -> added.add(new Added(holding, id, place, cell)));
         stock.field.forEach((place, cell) -> added.add(new Added(holding, id, place, cell)));
-        added.removeIf(each -> each.cell().addedQuantity == 0 && each.cell().addedMinor == 0);
+        added.removeIf(each -> each.cell().stored && each.cell().addedQuantity == 0 && each.cell().addedMinor == 0);
     }
 
     private void named(Map<Key, Known> named) {

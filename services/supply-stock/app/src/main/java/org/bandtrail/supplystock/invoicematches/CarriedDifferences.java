@@ -2,16 +2,14 @@ package org.bandtrail.supplystock.invoicematches;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bandtrail.eventstore.Commands;
 import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.ReelId;
-import org.bandtrail.supplystock.batches.BatchCommand;
 import org.bandtrail.supplystock.billings.BilledLine;
 import org.bandtrail.supplystock.billings.BillingEvent;
 import org.bandtrail.supplystock.costs.LargestRemainder;
 import org.bandtrail.supplystock.holdings.CostChange;
-import org.bandtrail.supplystock.reels.ReelCommand;
+import org.bandtrail.supplystock.slittings.CostChanges;
 import org.springframework.stereotype.Component;
 
 /**
@@ -21,11 +19,11 @@ import org.springframework.stereotype.Component;
  */
 @Component
 class CarriedDifferences {
-    private final Commands commands;
+    private final CostChanges costs;
     private final OrderLines orderLines;
 
-    CarriedDifferences(Commands commands, OrderLines orderLines) {
-        this.commands = commands;
+    CarriedDifferences(CostChanges costs, OrderLines orderLines) {
+        this.costs = costs;
         this.orderLines = orderLines;
     }
 
@@ -42,7 +40,8 @@ class CarriedDifferences {
         if (difference.minor() == 0) {
             return List.of();
         }
-        List<OrderLines.Holding> holdings = orderLines.holdings(billed.purchase().value(), line.purchaseLine());
+        List<OrderLines.Holding> holdings =
+                orderLines.holdings(billed.purchase().value(), line.purchaseLine());
         if (holdings.isEmpty()) {
             throw new MatchRefused.NothingToCarryTo(billed.purchase(), line.purchaseLine(), difference);
         }
@@ -56,22 +55,11 @@ class CarriedDifferences {
             OrderLines.Holding holding = holdings.get(index);
             Money share = Money.of(shares.get(index), difference.currency());
             if (share.minor() != 0) {
-                commands.send(
-                        holding.reel()
-                                ? new ReelCommand.ChangeCost(
-                                        new ReelId(holding.id()),
-                                        why,
-                                        share,
-                                        reference,
-                                        billed.by(),
-                                        billed.occurred())
-                                : new BatchCommand.ChangeCost(
-                                        new BatchId(holding.id()),
-                                        why,
-                                        share,
-                                        reference,
-                                        billed.by(),
-                                        billed.occurred()));
+                if (holding.reel()) {
+                    costs.reel(new ReelId(holding.id()), why, share, reference, billed.by(), billed.occurred());
+                } else {
+                    costs.batch(new BatchId(holding.id()), why, share, reference, billed.by(), billed.occurred());
+                }
                 carried.add(new Carried(holding.reel() ? "reel" : "batch", holding.id(), share));
             }
         }

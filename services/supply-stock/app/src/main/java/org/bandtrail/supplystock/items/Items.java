@@ -46,11 +46,20 @@ public class Items {
      * @throws ItemRefused.ItemUnknown if nobody registered it
      */
     public MaterialKind kindOf(MaterialCode material) {
+        return known(material).kind();
+    }
+
+    /**
+     * An item that has to be registered, even if it was a moment ago.
+     *
+     * @throws ItemRefused.ItemUnknown if nobody registered it
+     */
+    public ItemRow known(MaterialCode material) {
         Optional<ItemRow> known = one(material);
         if (known.isEmpty() && projectors.getObject().caughtUp(PATIENCE)) {
             known = one(material);
         }
-        return known.map(ItemRow::kind).orElseThrow(() -> new ItemRefused.ItemUnknown(material));
+        return known.orElseThrow(() -> new ItemRefused.ItemUnknown(material));
     }
 
     private static ItemRow row(ResultSet row, int number) throws SQLException {

@@ -7,19 +7,20 @@ import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.ReelId;
-import org.bandtrail.supplystock.batches.BatchCommand;
 import org.bandtrail.supplystock.holdings.CostChange;
 import org.bandtrail.supplystock.invoices.InvoiceCommand;
-import org.bandtrail.supplystock.reels.ReelCommand;
+import org.bandtrail.supplystock.slittings.CostChanges;
 import org.springframework.stereotype.Component;
 
 /** Spreads an amount and changes the cost of every reel and batch that bears a share; call it inside a work. */
 @Component
 class Spreading {
     private final Commands commands;
+    private final CostChanges costs;
 
-    Spreading(Commands commands) {
+    Spreading(Commands commands, CostChanges costs) {
         this.commands = commands;
+        this.costs = costs;
     }
 
     List<LandedShare> spread(LandedCostCommand.Spread wish) {
@@ -45,13 +46,7 @@ class Spreading {
         if (commands.ask(wish) instanceof List<?> events) {
             for (Object event : events) {
                 if (event instanceof LandedCostEvent.TakenBack back) {
-                    change(
-                            back.landedCostId(),
-                            back.shares(),
-                            -1,
-                            CostChange.CORRECTION,
-                            back.by(),
-                            back.occurred());
+                    change(back.landedCostId(), back.shares(), -1, CostChange.CORRECTION, back.by(), back.occurred());
                     if (back.invoice() != null) {
                         commands.send(new InvoiceCommand.SpreadCharge(
                                 back.invoice(),
@@ -70,11 +65,11 @@ class Spreading {
         for (LandedShare share : shares) {
             Money delta = Money.of(sign * share.amount().minor(), share.amount().currency());
             String reference = "landed cost " + id;
-            commands.send(
-                    share.reel()
-                            ? new ReelCommand.ChangeCost(new ReelId(share.id()), why, delta, reference, by, occurred)
-                            : new BatchCommand.ChangeCost(
-                                    new BatchId(share.id()), why, delta, reference, by, occurred));
+            if (share.reel()) {
+                costs.reel(new ReelId(share.id()), why, delta, reference, by, occurred);
+            } else {
+                costs.batch(new BatchId(share.id()), why, delta, reference, by, occurred);
+            }
         }
     }
 }

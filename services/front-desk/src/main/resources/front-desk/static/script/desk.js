@@ -20,6 +20,13 @@ document.addEventListener('keydown', (event) => {
   event.target.dispatchEvent(new Event('input', { bubbles: true }));
 });
 
+// After a scanned label the hand goes on to the next field, for example to the length.
+document.addEventListener('keydown', (event) => {
+  if (event.key !== 'Enter' || !event.target.matches('[data-next]') || !event.target.value) return;
+  event.preventDefault();
+  document.getElementById(event.target.dataset.next)?.focus();
+});
+
 // A form is sent once: its button says so. The command id in the form is what makes it safe.
 document.addEventListener('submit', (event) => {
   if (event.target.method !== 'post') return;

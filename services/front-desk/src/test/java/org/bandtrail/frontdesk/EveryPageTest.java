@@ -32,6 +32,12 @@ class EveryPageTest {
             {"/kits/rule", "kit-rule"},
             {"/custody", "custody"},
             {"/audit", "audit"},
+            {"/counts", "counts"},
+            {"/counts/C-1", "count-counting"},
+            {"/counts/C-2", "count-review"},
+            {"/counts/rules", "count-rules"},
+            {"/count-plan", "count-plan"},
+            {"/discrepancies", "discrepancies"},
             {"/spend", "spend"},
             {"/reorder-points", "reorder-points"},
             {"/sites", "sites"},
@@ -64,6 +70,12 @@ class EveryPageTest {
                 "/kits/K-2                  | signs                     | Hand out, all or nothing",
                 "/kits/new                  | common practice           | Band tape",
                 "/custody                   | 2 people with 2 reels     | 3,950 mm stored",
+                "/counts                    | One place is due to be counted. | A, every 30 days",
+                "/counts/new?place=depot:RIVER/A-03 | value=\"A-03\" | The sheet is frozen",
+                "/counts/C-1                | One line waits for a figure. | Everything without a figure is not there",
+                "/counts/C-2                | 2 lines differ, worth USD 12.39 | Somebody approves who did not count.",
+                "/discrepancies             | 2 questions are open, worth USD 3.33 | one sign apart",
+                "/discrepancies?waiting=yes | Waits until               | Put it right",
                 "/waste                     | One bag waits             | BAG-1 with load L-1",
                 "/trees                     | 1,260 mm                  | 1303",
                 "/trees/T-1301              | one band                  | B-0001",
@@ -104,7 +116,7 @@ class EveryPageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"reels", "batches", "handouts", "kits", "kits/K-1/settlement", "custody", "reorder", "waste", "where", "trees", "sites", "bands", "spend",
+    @ValueSource(strings = {"reels", "batches", "handouts", "kits", "kits/K-1/settlement", "custody", "reorder", "waste", "where", "counts", "counts/plan", "counts/C-2/lines", "discrepancies", "trees", "sites", "bands", "spend",
         "audit"})
     void every_list_comes_out_as_a_sheet_with_its_header(String list) throws Exception {
         desk.services().answers("GET /bands", 200, "{\"rows\":[],\"next\":null}");

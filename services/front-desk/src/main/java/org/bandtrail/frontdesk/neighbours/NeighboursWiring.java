@@ -28,6 +28,12 @@ class NeighboursWiring {
     }
 
     @Bean
+    Counting counting(
+            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new Counting(new Neighbour("supply-stock", url, settings.serviceKey(), json));
+    }
+
+    @Bean
     Purchasing purchasing(
             @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
         return new Purchasing(new Neighbour("supply-stock", url, settings.serviceKey(), json));

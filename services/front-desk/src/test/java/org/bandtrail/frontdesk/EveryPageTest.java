@@ -66,7 +66,7 @@ class EveryPageTest {
                 "/handouts/new?depot=RIVER  | R-0002                    | Push pins, pieces",
                 "/returns/new?person=P-CREW | Measure first.            | counted pieces",
                 "/kits                      | reopened by a late fact   | Pack a kit from a tree list",
-                "/kits/K-1                  | 0.70 m missing            | the books learnt of it",
+                "/kits/K-1                  | 0.70 m missing            | 0.20 m of it settled",
                 "/kits/K-2                  | signs                     | Hand out, all or nothing",
                 "/kits/new                  | common practice           | Band tape",
                 "/custody                   | 2 people with 2 reels     | 3,950 mm stored",

@@ -32,6 +32,8 @@ class WhoMayTest {
         "/discrepancies/put-right, DEPOT LEAD",
         "/discrepancies/wait, DEPOT LEAD",
         "/audit/settle,      DEPOT LEAD",
+        "/recalls,           DEPOT LEAD",
+        "/recalls/RC-1/lift, LEAD",
         "/sites,             DEPOT LEAD",
         "/trees,             DEPOT LEAD",
         "/bands,             CREW LEAD",

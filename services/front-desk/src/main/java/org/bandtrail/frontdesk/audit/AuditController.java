@@ -1,10 +1,12 @@
 package org.bandtrail.frontdesk.audit;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Books;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.SupplyStock;
+import org.bandtrail.frontdesk.neighbours.Tracing;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.wording.Listing;
@@ -22,14 +24,16 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @Controller
 class AuditController {
     private final SupplyStock stock;
+    private final Tracing tracing;
 
-    AuditController(SupplyStock stock) {
+    AuditController(SupplyStock stock, Tracing tracing) {
         this.stock = stock;
+        this.tracing = tracing;
     }
 
     @GetMapping("/audit")
-    String audit(Model page) {
-        return shown(page, Entered.fresh(Map.of()));
+    String audit(@RequestParam(defaultValue = "false") boolean recount, Model page) {
+        return shown(page, recount ? tracing.recount() : stock.audit(), Entered.fresh(Map.of()));
     }
 
     @GetMapping("/audit.{ending:csv|xlsx}")
@@ -58,7 +62,7 @@ class AuditController {
                                         .text("material", "id", "place", "reason")
                                         .done()));
         if (back.isPresent()) {
-            return shown(page, back.get());
+            return shown(page, stock.audit(), back.get());
         }
         Soon.until(() -> stock.audit().findings().stream()
                 .noneMatch(finding -> finding.id().equals(form.text("id"))
@@ -67,9 +71,14 @@ class AuditController {
         return "redirect:/audit";
     }
 
-    private String shown(Model page, Entered entered) {
-        Books.Audit audit = stock.audit();
+    private static String shown(Model page, Books.Audit audit, Entered entered) {
         page.addAttribute("audit", audit);
+        Books.Recount recount = audit.recount();
+        page.addAttribute(
+                "wrong",
+                recount == null
+                        ? List.of()
+                        : recount.sums().stream().filter(sum -> sum.difference() != 0).toList());
         page.addAttribute(
                 "whole", audit.laws().stream().filter(AuditController::first).toList());
         page.addAttribute(

@@ -15,8 +15,17 @@ public final class Books {
      *
      * @param zero whether every law holds on the stored data
      * @param findings where books and field disagree: open questions to people, not errors of the books
+     * @param recount what counting every row again found, null if nobody asked for it
      */
-    public record Audit(@Nullable Instant readAt, boolean zero, List<Law> laws, List<Finding> findings) {}
+    public record Audit(
+            @Nullable Instant readAt,
+            boolean zero,
+            List<Law> laws,
+            List<Finding> findings,
+            @Nullable Recount recount) {}
+
+    /** Every kept sum beside the sum of its rows; moves is how many rows were read. */
+    public record Recount(long moves, List<Law> sums) {}
 
     /** One law with both its sides. */
     public record Law(String name, @Nullable String statement, long left, long right, long difference, String unit) {}

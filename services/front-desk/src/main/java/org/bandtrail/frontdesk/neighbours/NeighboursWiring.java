@@ -46,6 +46,12 @@ class NeighboursWiring {
     }
 
     @Bean
+    Tracing tracing(
+            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new Tracing(new Neighbour("supply-stock", url, settings.serviceKey(), json));
+    }
+
+    @Bean
     SiteInstalls siteInstalls(
             @Value("${bandtrail.feeds.site-installs.url}") String url, FrontDeskSettings settings, JsonMapper json) {
         return new SiteInstalls(new Neighbour("site-installs", url, settings.serviceKey(), json));

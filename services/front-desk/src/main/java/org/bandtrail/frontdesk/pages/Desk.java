@@ -68,7 +68,11 @@ public record Desk(
         String id = colon < 0 ? "" : place.substring(colon + 1);
         return switch (kind) {
             case "supplier" -> "the supplier";
-            case "depot" -> "depot " + id;
+            case "set-aside" -> "set aside at depot " + id;
+            case "depot" -> "depot " + id.replace("/", ", bin ");
+            case "in-transit" -> "on the way with transfer " + id;
+            case "vehicle" -> "in vehicle " + id;
+            case "slit" -> "slit, " + id;
             case "crew" -> "with " + person(id);
             case "tree" -> "tree " + id;
             case "bag" -> "waste bag " + id;

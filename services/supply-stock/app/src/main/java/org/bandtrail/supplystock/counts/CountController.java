@@ -32,7 +32,6 @@ final class CountController {
     private final Commands commands;
     private final CountSheets sheets;
     private final CountRulesInForce rules;
-    private final PostedDifferences differences;
     private final Counts counts;
     private final Clock clock;
 
@@ -41,14 +40,12 @@ final class CountController {
             Commands commands,
             CountSheets sheets,
             CountRulesInForce rules,
-            PostedDifferences differences,
             Counts counts,
             Clock clock) {
         this.work = work;
         this.commands = commands;
         this.sheets = sheets;
         this.rules = rules;
-        this.differences = differences;
         this.counts = counts;
         this.clock = clock;
     }
@@ -115,7 +112,8 @@ final class CountController {
     Known approve(@PathVariable CountId countId, @RequestBody Approve request, ActingPerson by) {
         return work.once(request.commandId(), request, Known.class, () -> {
             if (commands.ask(new CountCommand.Approve(countId, by.id(), now())) instanceof List<?> events) {
-                events.forEach(event -> differences.post((CountEvent.Approved) event));
+                events.forEach(event -> PostedDifferences.commands((CountEvent.Approved) event)
+                        .forEach(commands::send));
             }
             return new Known(countId);
         });

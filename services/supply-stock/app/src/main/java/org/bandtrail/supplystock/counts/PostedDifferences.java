@@ -1,6 +1,7 @@
 package org.bandtrail.supplystock.counts;
 
-import org.bandtrail.eventstore.Commands;
+import java.util.ArrayList;
+import java.util.List;
 import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Length;
@@ -12,97 +13,84 @@ import org.bandtrail.supplystock.batches.BatchCommand;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.holdings.StockMove;
 import org.bandtrail.supplystock.reels.ReelCommand;
-import org.springframework.stereotype.Component;
 
-/** Sends what an approval posts to its reels and batches, inside the work of the approval: all of it or none. */
-@Component
-class PostedDifferences {
-    private final Commands commands;
+/** What an approval asks of its reels and batches, as commands in the order of the postings. */
+final class PostedDifferences {
+    private final String reference;
+    private final PersonId by;
+    private final Occurred at;
 
-    PostedDifferences(Commands commands) {
-        this.commands = commands;
+    private PostedDifferences(CountEvent.Approved approved) {
+        this.reference = "count " + approved.countId();
+        this.by = approved.by();
+        this.at = approved.occurred();
     }
 
-    /** Posts one approval; call it inside a work. */
-    void post(CountEvent.Approved approved) {
-        String reference = "count " + approved.countId();
+    /** The commands; all of them or none are sent, in the work of the approval. */
+    static List<Object> commands(CountEvent.Approved approved) {
+        PostedDifferences differences = new PostedDifferences(approved);
+        List<Object> commands = new ArrayList<>();
         for (Posting posting : approved.postings()) {
-            if (posting.holding().equals("reel")) {
-                reel(posting, reference, approved.by(), approved.occurred());
-            } else {
-                batch(posting, reference, approved.by(), approved.occurred());
-            }
+            commands.addAll(posting.holding().equals("reel") ? differences.reel(posting) : differences.batch(posting));
         }
+        return commands;
     }
 
-    private void reel(Posting posting, String reference, PersonId by, Occurred at) {
+    private List<Object> reel(Posting posting) {
         ReelId reel = new ReelId(posting.id());
-        switch (posting.how()) {
+        return switch (posting.how()) {
             case ADJUSTED ->
-                commands.send(new ReelCommand.Adjust(
+                List.of(new ReelCommand.Adjust(
                         reel, posting.place(), posting.quantity(), reference, posting.reason(), by, at));
-            case PUT_IN_BIN -> commands.send(reelIntoBin(reel, source(posting), posting, reference, by, at));
+            case PUT_IN_BIN -> List.of(intoBin(reel, source(posting), posting));
             case BROUGHT_BACK -> {
-                PersonId person = new PersonId(source(posting).id());
-                commands.send(new ReelCommand.Return(
-                        reel, person, depot(posting), Length.ofMm(posting.quantity()), by, at));
-                if (posting.place().bin() != null) {
-                    commands.send(reelIntoBin(reel, Place.depot(depot(posting)), posting, reference, by, at));
-                }
+                ReelCommand back = new ReelCommand.Return(
+                        reel, person(posting), depot(posting), Length.ofMm(posting.quantity()), by, at);
+                yield posting.place().bin() == null
+                        ? List.of(back)
+                        : List.of(back, intoBin(reel, Place.depot(depot(posting)), posting));
             }
-        }
+        };
     }
 
-    private static ReelCommand reelIntoBin(
-            ReelId reel, Place from, Posting posting, String reference, PersonId by, Occurred at) {
+    private ReelCommand intoBin(ReelId reel, Place from, Posting posting) {
+        Length length = Length.ofMm(posting.quantity());
         return new ReelCommand.Relocate(
-                reel,
-                StockMove.PUT_IN_BIN,
-                from,
-                posting.place(),
-                Length.ofMm(posting.quantity()),
-                reference,
-                posting.reason(),
-                by,
-                at);
+                reel, StockMove.PUT_IN_BIN, from, posting.place(), length, reference, posting.reason(), by, at);
     }
 
-    private void batch(Posting posting, String reference, PersonId by, Occurred at) {
+    private List<Object> batch(Posting posting) {
         BatchId batch = new BatchId(posting.id());
-        switch (posting.how()) {
+        return switch (posting.how()) {
             case ADJUSTED ->
-                commands.send(new BatchCommand.Adjust(
+                List.of(new BatchCommand.Adjust(
                         batch, posting.place(), posting.quantity(), reference, posting.reason(), by, at));
-            case PUT_IN_BIN -> commands.send(batchIntoBin(batch, source(posting), posting, reference, by, at));
+            case PUT_IN_BIN -> List.of(intoBin(batch, source(posting), posting));
             case BROUGHT_BACK -> {
-                PersonId person = new PersonId(source(posting).id());
-                commands.send(new BatchCommand.Return(
-                        batch, person, depot(posting), Pieces.of(posting.quantity()), by, at));
-                if (posting.place().bin() != null) {
-                    commands.send(batchIntoBin(batch, Place.depot(depot(posting)), posting, reference, by, at));
-                }
+                BatchCommand back = new BatchCommand.Return(
+                        batch, person(posting), depot(posting), Pieces.of(posting.quantity()), by, at);
+                yield posting.place().bin() == null
+                        ? List.of(back)
+                        : List.of(back, intoBin(batch, Place.depot(depot(posting)), posting));
             }
-        }
+        };
     }
 
-    private static BatchCommand batchIntoBin(
-            BatchId batch, Place from, Posting posting, String reference, PersonId by, Occurred at) {
+    private BatchCommand intoBin(BatchId batch, Place from, Posting posting) {
+        Pieces pieces = Pieces.of(posting.quantity());
         return new BatchCommand.Relocate(
-                batch,
-                StockMove.PUT_IN_BIN,
-                from,
-                posting.place(),
-                Pieces.of(posting.quantity()),
-                reference,
-                posting.reason(),
-                by,
-                at);
+                batch, StockMove.PUT_IN_BIN, from, posting.place(), pieces, reference, posting.reason(), by, at);
+    }
+
+    private static PersonId person(Posting posting) {
+        return new PersonId(source(posting).id());
     }
 
     private static Place source(Posting posting) {
         Place source = posting.source();
         if (source == null) {
-            throw new IllegalStateException("Posting [%s] moves from nowhere. Look at who decided it.".formatted(posting));
+            throw new IllegalStateException(
+                    "Posting [%s] moves from nowhere. Look at who decided it.".formatted(posting));
         }
         return source;
     }

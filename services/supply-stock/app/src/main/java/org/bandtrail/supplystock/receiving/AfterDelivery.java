@@ -1,11 +1,13 @@
 package org.bandtrail.supplystock.receiving;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.bandtrail.eventstore.Commands;
+import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.kernel.BatchId;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Occurred;
@@ -31,24 +33,33 @@ import org.bandtrail.supplystock.reels.ReelBalance;
 import org.bandtrail.supplystock.reels.ReelBalances;
 import org.bandtrail.supplystock.reels.ReelCommand;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 /** What is done with a delivery later: accepted into stock, or sent back to the supplier. Call it inside a work. */
 @Component
 class AfterDelivery {
+    private static final Duration PATIENCE = Duration.ofSeconds(2);
     private final Commands commands;
     private final Deliveries deliveries;
     private final ReelBalances reels;
     private final BatchBalances batches;
     private final Recalls recalls;
+    private final ObjectProvider<Projectors> projectors;
 
     AfterDelivery(
-            Commands commands, Deliveries deliveries, ReelBalances reels, BatchBalances batches, Recalls recalls) {
+            Commands commands,
+            Deliveries deliveries,
+            ReelBalances reels,
+            BatchBalances batches,
+            Recalls recalls,
+            ObjectProvider<Projectors> projectors) {
         this.commands = commands;
         this.deliveries = deliveries;
         this.reels = reels;
         this.batches = batches;
         this.recalls = recalls;
+        this.projectors = projectors;
     }
 
     void accept(DeliveryId delivery, List<String> keys, @Nullable String bin, PersonId by, Occurred occurred) {
@@ -79,12 +90,14 @@ class AfterDelivery {
         }
     }
 
+    /** Waits for what was done a moment ago; a work that lost a race comes here again and sees the winner's. */
     private DeliveryRow.Whole whole(DeliveryId delivery) {
+        projectors.getObject().caughtUp(PATIENCE);
         return deliveries.one(delivery).orElseThrow(() -> new DeliveryRefused.DeliveryUnknown(delivery));
     }
 
     /** What is to come again of each order line, so that all reels of a box together make the box, and none twice. */
-    private static List<Received> back(DeliveryRow.Whole whole, List<String> keys) {
+    static List<Received> back(DeliveryRow.Whole whole, List<String> keys) {
         Set<String> chosen = new HashSet<>(keys);
         List<Received> back = new ArrayList<>();
         for (DeliveryRow.Line line : whole.lines()) {

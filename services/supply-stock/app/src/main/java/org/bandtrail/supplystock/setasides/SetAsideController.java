@@ -14,6 +14,7 @@ import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.holdings.StockMove;
+import org.bandtrail.supplystock.recalls.Recalls;
 import org.bandtrail.supplystock.relocations.Relocating;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -29,12 +30,14 @@ final class SetAsideController {
     private final Work work;
     private final Relocating relocating;
     private final SetAsides aside;
+    private final Recalls recalls;
     private final Clock clock;
 
-    SetAsideController(Work work, Relocating relocating, SetAsides aside, Clock clock) {
+    SetAsideController(Work work, Relocating relocating, SetAsides aside, Recalls recalls, Clock clock) {
         this.work = work;
         this.relocating = relocating;
         this.aside = aside;
+        this.recalls = recalls;
         this.clock = clock;
     }
 
@@ -53,6 +56,11 @@ final class SetAsideController {
     @Operation(summary = "Release a reel or pieces for use, with a reason")
     Done release(@RequestBody Asked request, ActingPerson by) {
         return work.once(request.commandId(), List.of("release", request), Done.class, () -> {
+            if (request.reelId() != null) {
+                recalls.refuseIfRecalled("reel", request.reelId().value());
+            } else {
+                recalls.refuseIfRecalled("batch", request.batch().value());
+            }
             Place into = request.mark() == null || request.mark().isBlank()
                     ? Place.depot(request.depotId())
                     : Place.bin(request.depotId(), request.mark());

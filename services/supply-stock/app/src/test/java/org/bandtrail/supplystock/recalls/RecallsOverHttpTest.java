@@ -94,6 +94,11 @@ class RecallsOverHttpTest {
                         + " lift recall RB-RC first.");
         assertThat(http().refused(
                                 409,
+                                "/set-aside/release",
+                                "{\"depotId\": \"RB-YARD\", \"reelId\": \"RB-R3\", \"reason\": \"looks sound\"}"))
+                .contains("lift recall RB-RC first");
+        assertThat(http().refused(
+                                409,
                                 "/recalls",
                                 "{\"recallId\": \"RB-RC2\", \"lot\": \"rb-LOT\", \"reason\": \"again\"}"))
                 .contains("RB-LOT", "RB-RC");

@@ -52,6 +52,12 @@ class NeighboursWiring {
     }
 
     @Bean
+    DepotWork depotWork(
+            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new DepotWork(new Neighbour("supply-stock", url, settings.serviceKey(), json));
+    }
+
+    @Bean
     SiteInstalls siteInstalls(
             @Value("${bandtrail.feeds.site-installs.url}") String url, FrontDeskSettings settings, JsonMapper json) {
         return new SiteInstalls(new Neighbour("site-installs", url, settings.serviceKey(), json));

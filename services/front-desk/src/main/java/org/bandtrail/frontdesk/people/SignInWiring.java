@@ -70,6 +70,21 @@ class SignInWiring {
                         .hasAnyRole("DEPOT", "LEAD")
                         .requestMatchers(HttpMethod.POST, "/suppliers", "/suppliers/**")
                         .hasAnyRole("DEPOT", "FINANCE", "LEAD")
+                        .requestMatchers(
+                                HttpMethod.POST,
+                                "/transfers",
+                                "/transfers/**",
+                                "/bins",
+                                "/bins/put",
+                                "/vehicles",
+                                "/vehicles/**",
+                                "/set-aside",
+                                "/set-aside/release",
+                                "/slittings",
+                                "/set-up/**")
+                        .hasAnyRole("DEPOT", "LEAD")
+                        .requestMatchers("/transfers/new", "/slittings/new", "/set-up")
+                        .hasAnyRole("DEPOT", "LEAD")
                         .requestMatchers(HttpMethod.POST, "/counts/rules")
                         .hasRole("LEAD")
                         .requestMatchers(HttpMethod.POST, "/counts", "/counts/**", "/discrepancies/**")

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The spend as people see it.
  *
- * @param by site, tree or item
+ * @param by site, tree, item, crew, person, month or grant
  * @param rows one page, ordered by name, then currency
  * @param next cursor of the next page, or null on the last
  * @param total over all rows of the main currency, the one in which most was received; null before the first receipt

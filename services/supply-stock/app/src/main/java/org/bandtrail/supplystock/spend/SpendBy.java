@@ -1,28 +1,36 @@
 package org.bandtrail.supplystock.spend;
 
-/** Along which the spend is added up, with the columns that name a row in SQL. */
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Along which the spend is added up, with the expressions that name a row in SQL. */
 enum SpendBy {
-    /** One row per site. */
-    SITE("substr(s.account, 6)", "NULL", "NULL"),
+    /** One row per site; what was lost without a site stands under none. */
+    SITE("nullif(a.site_id, '')"),
     /** One row per site and tree; the tree is null for what was charged to the site without one. */
-    TREE("substr(s.account, 6)", "nullif(s.tree_id, '')", "NULL"),
-    /** One row per material. */
-    ITEM("NULL", "NULL", "h.material");
+    TREE("nullif(a.site_id, '')", "nullif(a.tree_id, '')"),
+    /** One row per item. */
+    ITEM("a.material"),
+    /** One row per crew, as crews are today; null for people of no crew. */
+    CREW("(SELECT min(c.crew_id) FROM crew c WHERE a.person_id = ANY (c.people))"),
+    /** One row per person in whose custody the material was, else who reported it. */
+    PERSON("nullif(a.person_id, '')"),
+    /** One row per month the cost posts to. */
+    MONTH("a.period"),
+    /** One row per grant, split off by the shares of each site; null for what no grant pays. */
+    GRANT("NULL");
 
-    private final String site;
-    private final String tree;
-    private final String material;
+    private final String[] columns;
 
-    SpendBy(String site, String tree, String material) {
-        this.site = site;
-        this.tree = tree;
-        this.material = material;
+    SpendBy(String... columns) {
+        this.columns = columns;
     }
 
     /**
      * Reads what people write in the address.
      *
-     * @throws IllegalArgumentException naming the text and the three words
+     * @throws IllegalArgumentException naming the text and the words
      */
     static SpendBy of(String text) {
         for (SpendBy by : values()) {
@@ -30,13 +38,20 @@ enum SpendBy {
                 return by;
             }
         }
-        throw new IllegalArgumentException("Spend by [%s] is not known. Use site, tree or item.".formatted(text));
+        String known = Arrays.stream(values()).map(SpendBy::word).collect(Collectors.joining(", "));
+        throw new IllegalArgumentException("Spend by [%s] is not known. Use one of %s.".formatted(text, known));
     }
 
-    /** The three naming columns and the row's key, by which rows are ordered and paged. */
-    String columns() {
+    String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The name of the row, a second name for a tree, and the row's key, by which rows are ordered and paged. */
+    String naming() {
+        String first = columns[0];
+        String second = columns.length > 1 ? columns[1] : "NULL";
         return """
-                %1$s AS site_id, %2$s AS tree_id, %3$s AS material, h.currency,
-                concat_ws(' ', %1$s, %2$s, %3$s, h.currency) COLLATE "C" AS key""".formatted(site, tree, material);
+                %1$s AS name, %2$s AS name2, a.currency,
+                concat_ws(' ', %1$s, %2$s, a.currency) COLLATE "C" AS key""".formatted(first, second);
     }
 }

@@ -11,11 +11,13 @@ import java.util.stream.StreamSupport;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
+import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
+import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
@@ -33,6 +35,8 @@ import tools.jackson.databind.JsonNode;
 /** The whole way: commands, stored events, projection, HTTP. Other tests share the database, so own names are used. */
 @OnPostgres
 class SpendOverHttpTest {
+    private static final PersonId WHO = new PersonId("P-1");
+    private static final Place DEPOT = Place.depot(new DepotId("D-1"));
     private static final Occurred NOON = Occurred.at(Instant.parse("2026-05-04T12:00:00Z"));
 
     @Autowired
@@ -117,17 +121,17 @@ class SpendOverHttpTest {
                     MaterialKind.TAPE,
                     Length.ofMm(3_000),
                     Money.of(10_00, "USD"),
-                    Place.depot(SpendHistories.DEPOT),
-                    SpendHistories.WHO,
+                    DEPOT,
+                    WHO,
                     NOON));
             commands.send(new ReelCommand.RecordFact(
                     id,
                     "fact of " + reel,
-                    Place.crew(SpendHistories.WHO),
+                    Place.crew(WHO),
                     Place.tree(new TreeId(site + "-T1")),
                     Length.ofMm(1_000),
                     new SiteId(site),
-                    SpendHistories.WHO,
+                    WHO,
                     NOON));
             return reel;
         });

@@ -39,6 +39,8 @@ class EveryPageTest {
             {"/count-plan", "count-plan"},
             {"/discrepancies", "discrepancies"},
             {"/spend", "spend"},
+            {"/periods", "periods"},
+            {"/periods/2026-05", "period-open"},
             {"/reorder-points", "reorder-points"},
             {"/sites", "sites"},
             {"/trees", "trees"},

@@ -24,6 +24,11 @@ class MoneyPagesTest {
             {"/grants/G-RIVER", "grant"},
             {"/site-shares", "site-shares"},
             {"/spend/grants", "spend-grants"},
+            {"/spend", "spend"},
+            {"/spend/lines", "spend-lines"},
+            {"/spend/work", "spend-work"},
+            {"/items", "items"},
+            {"/crews", "crews"},
             {"/sites", "sites"},
         };
         for (String[] recording : recordings) {
@@ -35,6 +40,11 @@ class MoneyPagesTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "/spend             | USD 1,561.20                         | May 2026 cannot be closed yet.",
+                "/spend?by=crew&from=all | went to sites <span>so far</span> | Spend per crew",
+                "/spend?by=grant    | no grant                             | Spend per grant",
+                "/spend/lines?account=site:S-MILL | 2026-06, came late     | Mill pond woods",
+                "/spend/work        | USD 123.2857                         | 3 bands were full",
                 "/months            | cannot be closed yet.                | April 2026",
                 "/months            | asks to reopen it                    | Look at May 2026",
                 "/months/2026-05    | Two questions between books and field | Something changed since; sign it again.",

@@ -62,8 +62,8 @@ class SharesController {
         return "redirect:/grants";
     }
 
-    private static List<Map<String, Object>> shares(Form form) {
-        List<Map<String, Object>> shares = new ArrayList<>();
+    private static List<Funding.Share> shares(Form form) {
+        List<Funding.Share> shares = new ArrayList<>();
         form.lines("grantId", "percent").values().forEach(line -> {
             String grant = line.getOrDefault("grantId", "");
             String percent = line.getOrDefault("percent", "");
@@ -72,7 +72,7 @@ class SharesController {
                         .formatted(grant + percent));
             }
             if (!grant.isEmpty()) {
-                shares.add(Map.of("grantId", grant, "permille", permille(percent)));
+                shares.add(new Funding.Share(grant, permille(percent)));
             }
         });
         return shares;

@@ -3,10 +3,9 @@ package org.bandtrail.frontdesk.neighbours;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import org.bandtrail.kernel.Money;
 import org.jspecify.annotations.Nullable;
 
-/** What supply-stock reckons from its ledger: audit, spend, reorder points. mm, pieces, minor units of money. */
+/** What supply-stock reckons from its ledger: audit, reorder points. mm, pieces, minor units of money. */
 public final class Books {
     private Books() {}
 
@@ -41,39 +40,6 @@ public final class Books {
             String unit,
             @Nullable Instant since,
             @Nullable String sentence) {}
-
-    /** What was spent, and the identity that proves no cent leaked. */
-    public record Spend(
-            List<SpendLine> rows,
-            @Nullable String next,
-            @Nullable SpendLine total,
-            @Nullable Identity identity,
-            @Nullable List<NotReceived> notReceived) {}
-
-    /** Used at a site before its receipt is in the books: it has no price yet. mm of a reel, pieces of a batch. */
-    public record NotReceived(
-            String holding, String id, @Nullable String siteId, long quantity) {}
-
-    /** One site, tree or item. */
-    public record SpendLine(
-            @Nullable String siteId,
-            @Nullable String treeId,
-            @Nullable String materialCode,
-            String currency,
-            long tapeMinor,
-            long meshMinor,
-            long fastenerMinor,
-            long totalMinor,
-            @Nullable Long tapeMm,
-            @Nullable Long meshMm,
-            @Nullable Long pieces) {}
-
-    /** Received = still in stock + charged to sites + written off. */
-    public record Identity(
-            @Nullable Money received,
-            @Nullable Money inStock,
-            @Nullable Money charged,
-            @Nullable Money writtenOff) {}
 
     /** When to order an item at a depot, with every input. */
     public record ReorderPoint(

@@ -13,6 +13,12 @@ public final class Finance {
             new ParameterizedTypeReference<>() {};
     private static final ParameterizedTypeReference<Rows<Funding.GrantSpend>> SPENT =
             new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Spending.Line>> LINES = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Spending.Work>> WORK = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Budgeting.Standing>> BUDGETS =
+            new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Accounts.Version>> ACCOUNTS =
+            new ParameterizedTypeReference<>() {};
     private final Neighbour neighbour;
 
     /** Supply-stock behind this neighbour. */
@@ -55,5 +61,59 @@ public final class Finance {
     /** What was spent of each grant so far. */
     public List<Funding.GrantSpend> spentByGrant() {
         return neighbour.get("/spend/grants", Map.of(), SPENT).rows();
+    }
+
+    /** One page of spend along one way of adding up, with {@code by}, {@code from}, {@code through}, {@code after}. */
+    public Spending.Page spend(Map<String, ? extends @Nullable Object> asked) {
+        return neighbour.get("/spend", asked, Spending.Page.class);
+    }
+
+    /** All rows of spend along one way of adding up. */
+    public List<Spending.Row> allSpend(Map<String, String> asked) {
+        return neighbour.everything(after -> {
+            Spending.Page page = spend(SupplyStock.withAfter(asked, after));
+            return new Rows<>(page.rows(), page.next());
+        });
+    }
+
+    /** One page of the charges behind a figure. */
+    public Rows<Spending.Line> lines(Map<String, ? extends @Nullable Object> asked) {
+        return neighbour.get("/spend/lines", asked, LINES);
+    }
+
+    /** All charges behind a figure. */
+    public List<Spending.Line> allLines(Map<String, String> asked) {
+        return neighbour.everything(after -> lines(SupplyStock.withAfter(asked, after)));
+    }
+
+    /** What each site cost beside the work done there. */
+    public List<Spending.Work> work(Map<String, ? extends @Nullable Object> asked) {
+        return neighbour.get("/spend/work", asked, WORK).rows();
+    }
+
+    /** All budgets with actual and committed. */
+    public List<Budgeting.Standing> budgets() {
+        return neighbour.everything(
+                after -> neighbour.get("/budgets", SupplyStock.withAfter(Map.of(), after), BUDGETS));
+    }
+
+    /** One budget and what happened to it. */
+    public Budgeting.Whole budget(String budgetId) {
+        return neighbour.get("/budgets/" + budgetId, Map.of(), Budgeting.Whole.class);
+    }
+
+    /** The journal of a month. */
+    public Accounts.Journal journal(YearMonth month) {
+        return neighbour.get("/journal/" + month, Map.of(), Accounts.Journal.class);
+    }
+
+    /** The journal of a month as a file, {@code csv} or {@code xlsx}, byte for byte as supply-stock wrote it. */
+    public byte[] journalFile(YearMonth month, String ending) {
+        return neighbour.get("/journal/" + month + "." + ending, Map.of(), byte[].class);
+    }
+
+    /** The organisation's accounts, the newest mapping first. */
+    public List<Accounts.Version> accounts() {
+        return neighbour.get("/journal/accounts", Map.of(), ACCOUNTS).rows();
     }
 }

@@ -106,11 +106,6 @@ public final class SupplyStock {
         return neighbour.get("/whereabouts", Map.of("by", "site"), SITES).rows();
     }
 
-    /** Spend by site, tree or item. */
-    public Books.Spend spend(String by) {
-        return neighbour.get("/spend", Map.of("by", by), Books.Spend.class);
-    }
-
     /** Reorder points of all items and depots. */
     public List<Books.ReorderPoint> reorderPoints() {
         return neighbour.everything(after -> neighbour.get("/reorder-points", withAfter(Map.of(), after), REORDER));

@@ -1,79 +1,107 @@
 package org.bandtrail.frontdesk.spend;
 
+import java.time.YearMonth;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import org.bandtrail.frontdesk.neighbours.Books;
-import org.bandtrail.frontdesk.neighbours.Installs;
-import org.bandtrail.frontdesk.neighbours.NeighbourSilent;
-import org.bandtrail.frontdesk.neighbours.SiteInstalls;
-import org.bandtrail.frontdesk.neighbours.SupplyStock;
+import org.bandtrail.frontdesk.neighbours.Finance;
+import org.bandtrail.frontdesk.neighbours.Months;
+import org.bandtrail.frontdesk.neighbours.Spending;
+import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.wording.Listing;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 
-/** Spend per site. */
+/** Spend along every way of adding up, and the front door of finance: what was spent, what waits, can the month close. */
 @Controller
 class SpendController {
-    private static final Logger LOG = LoggerFactory.getLogger(SpendController.class);
-    private final SupplyStock stock;
-    private final SiteInstalls installs;
+    private final Finance finance;
+    private final Names names;
 
-    SpendController(SupplyStock stock, SiteInstalls installs) {
-        this.stock = stock;
-        this.installs = installs;
+    SpendController(Finance finance, Names names) {
+        this.finance = finance;
+        this.names = names;
     }
 
     @GetMapping("/spend")
-    String spend(Model page) {
-        Books.Spend spend = stock.spend("site");
-        page.addAttribute("spend", spend);
-        page.addAttribute(
-                "rows",
-                spend.rows().stream()
-                        .sorted(Comparator.comparingLong(Books.SpendLine::totalMinor)
+    String spend(
+            Model page,
+            @RequestParam(defaultValue = "site") String by,
+            @RequestParam(defaultValue = "") String from,
+            @RequestParam(defaultValue = "") String through,
+            @RequestParam(defaultValue = "") String after,
+            @ModelAttribute("desk") Desk desk) {
+        Months.Page months = finance.months(null);
+        Stretch stretch = Stretch.asked(from, through, months.running());
+        Map<String, @Nullable Object> asked = new HashMap<>(stretch.asked(by));
+        asked.put("after", after);
+        Spending.Page spend = finance.spend(asked);
+        List<Row> rows = spend.rows().stream()
+                .map(row -> Row.of(row, by, stretch, names.of(by), desk))
+                .sorted(by.equals("month")
+                        ? Comparator.comparing(Row::name)
+                        : Comparator.comparingLong((Row row) -> row.row().totalMinor())
                                 .reversed())
-                        .toList());
+                .toList();
+        page.addAttribute("spend", spend);
+        page.addAttribute("rows", rows);
+        page.addAttribute("by", by);
+        page.addAttribute("ways", Row.WAYS);
+        page.addAttribute("stretch", stretch);
+        page.addAttribute("months", months);
+        page.addAttribute("toClose", closing(months));
+        page.addAttribute("namesMissing", names.missing());
         page.addAttribute(
                 "most",
                 Math.max(
                         1,
-                        spend.rows().stream()
-                                .mapToLong(Books.SpendLine::totalMinor)
+                        rows.stream()
+                                .mapToLong(row -> Math.abs(row.row().totalMinor()))
                                 .max()
                                 .orElse(1)));
-        try {
-            page.addAttribute("sites", names());
-            page.addAttribute("namesMissing", false);
-        } catch (NeighbourSilent silent) {
-            LOG.warn("Spend is shown without site names: {}", silent.getMessage());
-            page.addAttribute("sites", Map.of());
-            page.addAttribute("namesMissing", true);
-        }
         return "spend";
     }
 
-    @GetMapping("/spend.{ending:csv|xlsx}")
-    ResponseEntity<byte[]> file(@PathVariable String ending) {
-        return new Listing<Books.SpendLine>()
-                .column("site_id", Books.SpendLine::siteId)
-                .column("currency", Books.SpendLine::currency)
-                .column("tape_minor", Books.SpendLine::tapeMinor)
-                .column("mesh_minor", Books.SpendLine::meshMinor)
-                .column("fastener_minor", Books.SpendLine::fastenerMinor)
-                .column("total_minor", Books.SpendLine::totalMinor)
-                .column("tape_mm", Books.SpendLine::tapeMm)
-                .column("mesh_mm", Books.SpendLine::meshMm)
-                .column("pieces", Books.SpendLine::pieces)
-                .file("spend-per-site", ending, stock.spend("site").rows());
+    /** The month to close next, or, when all that ended are closed, the running one: its checks say what waits. */
+    private Months.@Nullable Whole closing(Months.Page months) {
+        YearMonth next = months.toClose();
+        return next == null ? null : finance.month(next.isAfter(months.running()) ? months.running() : next);
     }
 
-    private Map<String, String> names() {
-        return installs.sites().stream().collect(Collectors.toMap(Installs.Site::siteId, Installs.Site::name));
+    @GetMapping("/spend.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> file(
+            @PathVariable String ending,
+            @RequestParam(defaultValue = "site") String by,
+            @RequestParam(defaultValue = "all") String from,
+            @RequestParam(defaultValue = "") String through) {
+        Stretch stretch = Stretch.asked(from, through, YearMonth.of(1, 1));
+        return new Listing<Spending.Row>()
+                .column("site_id", Spending.Row::siteId)
+                .column("tree_id", Spending.Row::treeId)
+                .column("material_code", Spending.Row::materialCode)
+                .column("crew_id", Spending.Row::crewId)
+                .column("person_id", Spending.Row::personId)
+                .column("grant_id", Spending.Row::grantId)
+                .column("month", Spending.Row::month)
+                .column("currency", Spending.Row::currency)
+                .column("tape_minor", Spending.Row::tapeMinor)
+                .column("mesh_minor", Spending.Row::meshMinor)
+                .column("fastener_minor", Spending.Row::fastenerMinor)
+                .column("total_minor", Spending.Row::totalMinor)
+                .column("used_minor", Spending.Row::usedMinor)
+                .column("scrapped_minor", Spending.Row::scrappedMinor)
+                .column("missing_minor", Spending.Row::missingMinor)
+                .column("written_down_minor", Spending.Row::writtenDownMinor)
+                .column("tape_mm", Spending.Row::tapeMm)
+                .column("mesh_mm", Spending.Row::meshMm)
+                .column("pieces", Spending.Row::pieces)
+                .file("spend-by-" + by, ending, finance.allSpend(stretch.asked(by)));
     }
 }

@@ -36,6 +36,17 @@ public record OverHttp(int port, String key, String person) {
         return Objects.requireNonNull(client().get().uri(path).retrieve().body(byte[].class));
     }
 
+    /** Asks for something that is not given; fails unless it is refused with this status, and returns the reason. */
+    public String notGiven(int status, String path) {
+        return client().get().uri(path).exchange((request, response) -> {
+            assertThat(response.getStatusCode().value()).as(path).isEqualTo(status);
+            return JsonMapper.shared()
+                    .readTree(response.getBody())
+                    .path("detail")
+                    .asString();
+        });
+    }
+
     /** Sends a wish under a fresh command id; fails unless it is granted. */
     public JsonNode ok(String path, String json) {
         ResponseEntity<JsonNode> answer = send(path, json);

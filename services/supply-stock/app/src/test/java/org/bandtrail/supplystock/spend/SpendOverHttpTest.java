@@ -101,14 +101,14 @@ class SpendOverHttpTest {
     void another_way_of_adding_up_is_refused_by_name() {
         assertThatThrownBy(() -> get("/spend?by=moon"))
                 .isInstanceOf(HttpClientErrorException.BadRequest.class)
-                .hasMessageContaining("Spend by [moon] is not known. Use site, tree or item.");
+                .hasMessageContaining("Spend by [moon] is not known. Use one of site, tree, item, crew, person, month, grant.");
     }
 
     @Test
     void a_rebuilt_spend_is_the_same_as_the_old_one() {
         fitAThirdOfAReel("R-SPEND-5", "SPEND-E");
         JsonNode before = get("/spend?by=tree&limit=1000").get("rows");
-        projectors.rebuild("spend");
+        projectors.rebuild("ledger");
         assertThat(get("/spend?by=tree&limit=1000").get("rows")).isEqualTo(before);
     }
 

@@ -18,7 +18,8 @@ final class LabelPdf {
     private static final float PADDING = 5;
     private static final float LARGEST = 18;
     private static final float SMALLEST = 6;
-    private static final float TEXT = 8;
+    private static final float LARGEST_TEXT = 9;
+    private static final float SMALLEST_TEXT = 5.5f;
     private static final float LEADING = 1.2f;
     private final PDFont bold = new PDType1Font(Standard14Fonts.FontName.HELVETICA_BOLD);
     private final PDFont plain = new PDType1Font(Standard14Fonts.FontName.HELVETICA);
@@ -72,12 +73,14 @@ final class LabelPdf {
         float size = Math.max(SMALLEST, Math.min(LARGEST, width / width(bold, label.number(), 1)));
         float baseline = top - PADDING - size;
         text(ink, bold, size, textLeft, baseline, shortened(bold, size, label.number(), width));
+        float room = baseline - (top - height + PADDING / 2);
+        float small = Math.clamp(room / (LEADING * label.lines().size()), SMALLEST_TEXT, LARGEST_TEXT);
         for (String line : label.lines()) {
-            baseline -= TEXT * LEADING;
-            if (baseline < top - height + PADDING / 2) {
+            baseline -= small * LEADING;
+            if (baseline < top - height) {
                 return;
             }
-            text(ink, plain, TEXT, textLeft, baseline, shortened(plain, TEXT, line, width));
+            text(ink, plain, small, textLeft, baseline, shortened(plain, small, line, width));
         }
     }
 

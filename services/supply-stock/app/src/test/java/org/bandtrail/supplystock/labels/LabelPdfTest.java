@@ -58,9 +58,10 @@ class LabelPdfTest {
         }
     }
 
-    @Test
-    void people_read_number_item_length_in_both_systems_width_lot_and_expiry() throws IOException {
-        try (PDDocument document = Loader.loadPDF(new LabelPdf(LabelSheet.A4_3X8).of(List.of(text("HOLM-0042")), 1))) {
+    @ParameterizedTest
+    @EnumSource(LabelSheet.class)
+    void people_read_number_item_length_in_both_systems_width_lot_and_expiry(LabelSheet sheet) throws IOException {
+        try (PDDocument document = Loader.loadPDF(new LabelPdf(sheet).of(List.of(text("HOLM-0042")), 1))) {
             assertThat(new PDFTextStripper().getText(document))
                     .contains("HOLM-0042", "Band tape", "50.29 m / 165.0 ft", "width 127 mm / 5.00 in")
                     .contains("lot L 4711", "use by 2028-03-31");

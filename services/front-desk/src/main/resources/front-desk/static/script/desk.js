@@ -27,6 +27,17 @@ document.addEventListener('keydown', (event) => {
   document.getElementById(event.target.dataset.next)?.focus();
 });
 
+// Where many rows are scanned and measured, Enter goes on to the next field; only the button sends the form.
+document.addEventListener('keydown', (event) => {
+  const form = event.target.closest('form[data-onward]');
+  if (!form || event.key !== 'Enter' || !event.target.matches('input')) return;
+  event.preventDefault();
+  const fields = [...form.querySelectorAll('input:not([type="hidden"]):not([readonly]), select, button')];
+  const next = fields[fields.indexOf(event.target) + 1];
+  next?.focus();
+  next?.select?.();
+});
+
 // A form is sent once: its button says so. The command id in the form is what makes it safe.
 document.addEventListener('submit', (event) => {
   if (event.target.method !== 'post') return;

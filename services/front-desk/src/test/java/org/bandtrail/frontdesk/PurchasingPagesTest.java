@@ -49,7 +49,7 @@ class PurchasingPagesTest {
                 "/deliveries/D-001                  | expected 50.292 m        | L 4711",
                 "/deliveries/new?order=PO-001       | HOLM-0010                | 8 × reel of 50.29 m",
                 "/deliveries/new?supplier=HOLM      | HOLM-0008                | Each row is one reel",
-                "/labels?reel=HOLM-0001             | HOLM-0001                | single-62x29, 1 label",
+                "/labels?reel=HOLM-0001             | HOLM-0001                | single label, mm 62 × 29",
             })
     void a_page_shows_what_the_service_said(String path, String first, String second) throws Exception {
         MockHttpServletResponse answer = desk.reads(Role.LEAD, path);

@@ -179,7 +179,15 @@ public final class Bought {
     }
 
     /** Paper that labels are printed on. */
-    public record Sheet(String sheet, int labels) {}
+    public record Sheet(String sheet, int labels) {
+        /** The sheet in words, for example {@code A4, 3 × 8}. */
+        public String words() {
+            return sheet.replace("a4-", "A4, ")
+                    .replace("letter-", "US Letter, ")
+                    .replace("single-", "single label, mm ")
+                    .replace("x", " × ");
+        }
+    }
 
     /** Identities proposed for what a supplier brings. */
     public record Numbers(List<String> numbers) {}

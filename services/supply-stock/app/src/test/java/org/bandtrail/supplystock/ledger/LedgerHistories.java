@@ -29,7 +29,7 @@ import org.bandtrail.supplystock.reels.ReelEvent;
 import org.jspecify.annotations.Nullable;
 
 /** Histories as the store would hand them on: decided by the rules, numbered in order, months closed between them. */
-final class LedgerHistories {
+public final class LedgerHistories {
     static final PersonId KEEPER = new PersonId("P-01");
     static final PersonId ANNA = new PersonId("P-07");
     static final DepotId DEPOT = new DepotId("NORTH");
@@ -41,7 +41,8 @@ final class LedgerHistories {
     private Instant now = START;
     private Occurred when = Occurred.at(START);
 
-    List<StoredEvent> events() {
+    /** The events, in the order of the store. */
+    public List<StoredEvent> events() {
         return List.copyOf(events);
     }
 
@@ -109,7 +110,7 @@ final class LedgerHistories {
     }
 
     /** A history in which everything happens that can happen, in any order. */
-    static LedgerHistories random(long seed, int steps) {
+    public static LedgerHistories random(long seed, int steps) {
         SplittableRandom random = new SplittableRandom(seed);
         LedgerHistories history = new LedgerHistories();
         RandomSteps any = new RandomSteps(history, random);

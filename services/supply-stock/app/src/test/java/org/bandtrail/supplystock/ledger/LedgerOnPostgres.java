@@ -12,18 +12,20 @@ import org.springframework.jdbc.datasource.DataSourceTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /** A database with the ledger's tables; what is done in it is rolled back after each run. */
-final class LedgerOnPostgres {
-    final JdbcClient jdbc;
+public final class LedgerOnPostgres {
+    public final JdbcClient jdbc;
     private final TransactionTemplate transactions;
 
-    LedgerOnPostgres(String name) {
+    /** @param name of the database */
+    public LedgerOnPostgres(String name) {
         var database = PostgresForTests.freshDatabase(name).dataSource();
         Flyway.configure().dataSource(database).locations("classpath:db/supply-stock").load().migrate();
         jdbc = JdbcClient.create(database);
         transactions = new TransactionTemplate(new DataSourceTransactionManager(database));
     }
 
-    void rolledBack(Runnable run) {
+    /** Runs and takes it all back. */
+    public void rolledBack(Runnable run) {
         transactions.executeWithoutResult(status -> {
             run.run();
             status.setRollbackOnly();
@@ -34,7 +36,8 @@ final class LedgerOnPostgres {
         new LedgerProjection(jdbc).apply(page);
     }
 
-    void postInPages(List<StoredEvent> events, SplittableRandom random) {
+    /** Posts in pages of any size. */
+    public void postInPages(List<StoredEvent> events, SplittableRandom random) {
         for (int from = 0; from < events.size(); ) {
             int to = Math.min(events.size(), from + random.nextInt(1, 30));
             post(events.subList(from, to));
@@ -43,7 +46,7 @@ final class LedgerOnPostgres {
     }
 
     /** Two columns as a map, rows of zero left out. */
-    Map<String, Long> sums(String sql) {
+    public Map<String, Long> sums(String sql) {
         Map<String, Long> sums = new TreeMap<>();
         jdbc.sql(sql).query(row -> {
             if (row.getLong(2) != 0) {

@@ -23,6 +23,12 @@ class NeighboursWiring {
     }
 
     @Bean
+    LedgerReading ledgerReading(
+            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new LedgerReading(new Neighbour("supply-stock", url, settings.serviceKey(), json));
+    }
+
+    @Bean
     Kits kits(@Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
         return new Kits(new Neighbour("supply-stock", url, settings.serviceKey(), json));
     }

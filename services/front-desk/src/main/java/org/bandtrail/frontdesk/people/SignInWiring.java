@@ -107,7 +107,7 @@ class SignInWiring {
                         .hasAnyRole("CREW", "LEAD")
                         .requestMatchers(HttpMethod.POST, "/reorder/**")
                         .hasAnyRole("DEPOT", "FINANCE", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/months/**", "/grants", "/grants/**", "/budgets", "/budgets/**")
+                        .requestMatchers(HttpMethod.POST, "/cost-policies", "/months/**", "/grants", "/grants/**", "/budgets", "/budgets/**")
                         .hasAnyRole("FINANCE", "LEAD")
                         .requestMatchers(HttpMethod.POST, "/journal/**")
                         .hasAnyRole("FINANCE", "LEAD")

@@ -27,6 +27,10 @@ class MoneyPagesTest {
             {"/spend", "spend"},
             {"/spend/lines", "spend-lines"},
             {"/spend/work", "spend-work"},
+            {"/budgets", "budgets"},
+            {"/budgets/BU-TAPE", "budget"},
+            {"/journal/2026-04", "journal"},
+            {"/journal/accounts", "journal-accounts"},
             {"/items", "items"},
             {"/crews", "crews"},
             {"/sites", "sites"},
@@ -45,6 +49,12 @@ class MoneyPagesTest {
                 "/spend?by=grant    | no grant                             | Spend per grant",
                 "/spend/lines?account=site:S-MILL | 2026-06, came late     | Mill pond woods",
                 "/spend/work        | USD 123.2857                         | 3 bands were full",
+                "/budgets           | One budget is exceeded               | USD -200.00",
+                "/budgets           | River corridor grant, Mill pond woods, tape only | USD 1,200.00 spent and USD 400.00 ordered",
+                "/budgets/BU-TAPE   | forty more trees                     | USD 900.00",
+                "/budgets/new       | whoever pays                         | Mill pond woods",
+                "/journal           | these files never change             | 1310 Material in stock",
+                "/journal/accounts  | Received, not invoiced               | stock:FASTENER",
                 "/months            | cannot be closed yet.                | April 2026",
                 "/months            | asks to reopen it                    | Look at May 2026",
                 "/months/2026-05    | Two questions between books and field | Something changed since; sign it again.",
@@ -81,11 +91,63 @@ class MoneyPagesTest {
         "/grants,                   FINANCE LEAD",
         "/grants/G-RIVER/terms,     FINANCE LEAD",
         "/grants/shares,            FINANCE LEAD",
+        "/budgets,                  FINANCE LEAD",
+        "/budgets/BU-TAPE/amount,   FINANCE LEAD",
+        "/journal/accounts,         FINANCE LEAD",
     })
     void only_finance_and_the_lead_may_write(String path, String allowed) throws Exception {
         for (Role role : Role.values()) {
             int status = desk.sends(role, path, "commandId", COMMAND).getStatus();
             assertThat(status == 403).as("%s writes %s", role, path).isEqualTo(!allowed.contains(role.name()));
+        }
+    }
+
+    @Test
+    void the_journal_is_passed_on_byte_for_byte_under_its_name() throws Exception {
+        desk.services().answers("GET /journal/2026-04.csv", 200, "month,line\r\n2026-04,1\r\n");
+
+        var answer = desk.reads(Role.FINANCE, "/journal/2026-04.csv");
+
+        assertThat(answer.getContentAsString()).isEqualTo("month,line\r\n2026-04,1\r\n");
+        assertThat(answer.getHeader("Content-Disposition")).contains("\"journal-2026-04.csv\"");
+    }
+
+    @Test
+    void only_accounts_with_a_number_are_mapped() throws Exception {
+        desk.services().answers("POST /journal/accounts", 422, "{\"title\": \"No\", \"status\": 422}");
+        desk.sends(
+                Role.FINANCE,
+                "/journal/accounts",
+                "commandId",
+                COMMAND,
+                "from",
+                "2026-05",
+                "ours",
+                "stock",
+                "number",
+                "1310",
+                "name",
+                "Material",
+                "ours",
+                "site:S-MILL",
+                "number",
+                "",
+                "name",
+                "");
+
+        assertThat(desk.services().last("POST").body())
+                .contains("\"ours\":\"stock\",\"number\":\"1310\",\"name\":\"Material\"", "\"from\":\"2026-05\"")
+                .doesNotContain("S-MILL");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/spend", "/spend/lines", "/spend/work", "/grants", "/budgets", "/months"})
+    void every_list_of_money_can_be_saved_both_ways(String list) throws Exception {
+        for (String ending : new String[] {".csv", ".xlsx"}) {
+            var answer = desk.reads(Role.FINANCE, list + ending);
+
+            assertThat(answer.getStatus()).as(list + ending).isEqualTo(200);
+            assertThat(answer.getHeader("Content-Disposition")).contains("attachment").endsWith(ending + "\"");
         }
     }
 

@@ -70,8 +70,7 @@ public class BilledLines {
                         GROUP BY l.purchase_id, l.line, p.currency, p.supplier_id""")
                 .params(purchase.value(), line)
                 .query((row, number) -> {
-                    Measure measure =
-                            row.getString("kind").equals("FASTENER") ? Measure.PIECES : Measure.MILLIMETRES;
+                    Measure measure = row.getString("kind").equals("FASTENER") ? Measure.PIECES : Measure.MILLIMETRES;
                     return new OrderLineFigures(
                             new SupplierId(row.getString("supplier_id")),
                             purchase,

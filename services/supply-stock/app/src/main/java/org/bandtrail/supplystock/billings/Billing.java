@@ -72,7 +72,8 @@ public record Billing(Map<Integer, BilledSoFar> lines) {
                 for (BilledLine line : billed.lines()) {
                     next.put(
                             line.purchaseLine(),
-                            next.getOrDefault(line.purchaseLine(), BilledSoFar.NOTHING).and(line));
+                            next.getOrDefault(line.purchaseLine(), BilledSoFar.NOTHING)
+                                    .and(line));
                 }
                 yield new Billing(next);
             }

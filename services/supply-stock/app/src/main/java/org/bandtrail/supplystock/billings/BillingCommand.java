@@ -27,7 +27,8 @@ public sealed interface BillingCommand {
             Occurred occurred)
             implements BillingCommand {
         /** The figures of a line of the purchase, or null. */
-        @Nullable OrderLineFigures order(int line) {
+        @Nullable
+        OrderLineFigures order(int line) {
             return orders.stream()
                     .filter(each -> each.line() == line)
                     .findFirst()

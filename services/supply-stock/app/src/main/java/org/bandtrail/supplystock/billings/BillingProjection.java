@@ -46,20 +46,19 @@ final class BillingProjection implements Projection {
                         INSERT INTO billed_line (position, invoice_id, invoice_line, purchase_id, line, quantity,
                             net_minor, at_receipt_minor, currency, verdict, accepted_because, by_person, billed_at)
                         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
-                .params(
-                        position,
-                        billed.invoice(),
-                        line.invoiceLine(),
-                        billed.purchase().value(),
-                        line.purchaseLine(),
-                        line.quantity(),
-                        line.net().minor(),
-                        line.atReceipt().minor(),
-                        line.net().currency(),
-                        line.verdict().words(),
-                        line.acceptedBecause(),
-                        billed.by().value(),
-                        billed.occurred().recorded().atOffset(ZoneOffset.UTC))
+                .param(position)
+                .param(billed.invoice())
+                .param(line.invoiceLine())
+                .param(billed.purchase().value())
+                .param(line.purchaseLine())
+                .param(line.quantity())
+                .param(line.net().minor())
+                .param(line.atReceipt().minor())
+                .param(line.net().currency())
+                .param(line.verdict().words())
+                .param(line.acceptedBecause())
+                .param(billed.by().value())
+                .param(billed.occurred().recorded().atOffset(ZoneOffset.UTC))
                 .update();
     }
 }

@@ -23,8 +23,7 @@ public final class Matching {
      * @param expected by the order's price, null if there is no order in this currency
      * @param sentence what is wrong and what to do, or that nothing is
      */
-    public record LineMatch(
-            Verdict verdict, @Nullable Money expected, String sentence) {}
+    public record LineMatch(Verdict verdict, @Nullable Money expected, String sentence) {}
 
     /**
      * Matches a line.

@@ -11,4 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param acceptedBecause why a person accepts a price that differs, or null
  */
 public record ToBill(
-        String invoiceLine, int purchaseLine, long quantity, Money net, @Nullable String acceptedBecause) {}
+        String invoiceLine,
+        int purchaseLine,
+        long quantity,
+        Money net,
+        @Nullable String acceptedBecause) {}

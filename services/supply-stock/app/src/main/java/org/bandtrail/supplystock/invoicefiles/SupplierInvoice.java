@@ -72,7 +72,9 @@ public record SupplierInvoice(
             @Nullable String orderLine,
             List<Adjustment> adjustments,
             @Nullable String taxCategory,
-            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable BigDecimal taxPercent) {}
+
+            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable
+            BigDecimal taxPercent) {}
 
     /**
      * An allowance (takes away) or a charge (adds), such as freight.
@@ -85,7 +87,9 @@ public record SupplierInvoice(
             String reason,
             Money amount,
             @Nullable String taxCategory,
-            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable BigDecimal taxPercent) {
+
+            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable
+            BigDecimal taxPercent) {
         /** What it adds to the document, negative for an allowance. */
         public long signedMinor() {
             return charge ? amount.minor() : -amount.minor();
@@ -95,7 +99,10 @@ public record SupplierInvoice(
     /** Tax of one category and rate, with the amount it is reckoned from. */
     public record Tax(
             @Nullable String category,
-            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable BigDecimal percent,
+
+            @JsonFormat(shape = JsonFormat.Shape.STRING) @Nullable
+            BigDecimal percent,
+
             Money base,
             Money amount) {}
 

@@ -54,8 +54,8 @@ class Approvals {
     /** Approves what waits; call it inside a work. */
     Outcome approve(InvoiceId invoice, PersonId by, Occurred occurred) {
         Tolerances tolerances = policies.now();
-        Object answer = commands.ask(
-                new InvoiceCommand.Approve(invoice, tolerances.secondPersonFromMinor(), by, occurred));
+        Object answer =
+                commands.ask(new InvoiceCommand.Approve(invoice, tolerances.secondPersonFromMinor(), by, occurred));
         if (answer instanceof List<?> events && !events.isEmpty()) {
             if (events.getLast() instanceof InvoiceEvent.ApprovedOnce once) {
                 bills(invoice, once.lines(), tolerances, by, occurred).forEach(this::tried);
@@ -110,7 +110,8 @@ class Approvals {
     /** The first of two persons should not approve what the second could not. */
     private void tried(BillingCommand.Bill bill) {
         Map<Integer, BilledSoFar> soFar = new HashMap<>();
-        bill.lines().forEach(line -> soFar.put(line.purchaseLine(), billed.before(bill.purchase(), line.purchaseLine())));
+        bill.lines()
+                .forEach(line -> soFar.put(line.purchaseLine(), billed.before(bill.purchase(), line.purchaseLine())));
         new Billing(soFar).decide(bill);
     }
 

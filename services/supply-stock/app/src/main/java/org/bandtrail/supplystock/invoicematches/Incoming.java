@@ -79,8 +79,7 @@ class Incoming {
     }
 
     Preview preview(SupplierInvoice document, String source, @Nullable SupplierId given) {
-        Optional<SupplierId> found =
-                given == null ? orderLines.supplier(document.supplierNames()) : Optional.of(given);
+        Optional<SupplierId> found = given == null ? orderLines.supplier(document.supplierNames()) : Optional.of(given);
         SupplierId supplier = found.orElse(NOBODY);
         List<OrderLineChoice> choices = found.map(orderLines::of).orElse(List.of());
         List<LineChoice> probable = probable(document, choices);
@@ -118,8 +117,8 @@ class Incoming {
                                 found.line(),
                                 false,
                                 null))
-                        .orElseGet(() -> new LineChoice(
-                                line.id(), Paper.probableUse(line.item()), null, null, false, null)))
+                        .orElseGet(() ->
+                                new LineChoice(line.id(), Paper.probableUse(line.item()), null, null, false, null)))
                 .toList();
     }
 

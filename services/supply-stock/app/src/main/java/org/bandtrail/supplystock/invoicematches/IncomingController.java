@@ -54,8 +54,7 @@ final class IncomingController {
         return work.once(request.commandId(), request, Kept.class, () -> {
             InvoiceDocument paper =
                     incoming.paper(request.document(), request.supplierId(), request.source(), request.lines());
-            commands.send(new InvoiceCommand.Register(
-                    paper.id(), paper, by.id(), Occurred.at(clock.instant())));
+            commands.send(new InvoiceCommand.Register(paper.id(), paper, by.id(), Occurred.at(clock.instant())));
             return new Kept(paper.id(), paper.payable(), paper.findings());
         });
     }

@@ -28,7 +28,10 @@ class Linking {
      * @param quantity what it bills in words of the books (12.5 m, or a count), if the unit on the paper does not say
      */
     record Wish(
-            PurchaseId purchaseId, int purchaseLine, boolean priceOnly, @Nullable String quantity) {}
+            PurchaseId purchaseId,
+            int purchaseLine,
+            boolean priceOnly,
+            @Nullable String quantity) {}
 
     /**
      * The link with its quantity.

@@ -64,8 +64,7 @@ final class MatchController {
     @Operation(summary = "One invoice: ordered, received and billed line by line, and what is wrong")
     One one(@PathVariable InvoiceId invoiceId) {
         InvoiceRow.Whole whole = whole(invoiceId);
-        return new One(
-                whole.invoice(), whole.lines(), matched(whole), whole.charges(), whole.history());
+        return new One(whole.invoice(), whole.lines(), matched(whole), whole.charges(), whole.history());
     }
 
     @PostMapping("/invoices/{invoiceId}/link")
@@ -81,8 +80,8 @@ final class MatchController {
                     new BigDecimal(line.quantity()),
                     line.unit(),
                     InvoiceKind.valueOf(whole.invoice().kind()).sign());
-            commands.send(new InvoiceCommand.Link(
-                    invoiceId, request.line(), link, by.id(), Occurred.at(clock.instant())));
+            commands.send(
+                    new InvoiceCommand.Link(invoiceId, request.line(), link, by.id(), Occurred.at(clock.instant())));
             return new Done(invoiceId);
         });
     }
@@ -181,8 +180,7 @@ final class MatchController {
             boolean priceOnly,
             @Nullable String quantity) {}
 
-    record Settle(
-            UUID commandId, @Nullable String line, Settlement how, String reason) {}
+    record Settle(UUID commandId, @Nullable String line, Settlement how, String reason) {}
 
     record Approve(UUID commandId) {}
 

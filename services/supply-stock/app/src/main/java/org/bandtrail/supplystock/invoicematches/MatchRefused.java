@@ -70,8 +70,9 @@ public abstract sealed class MatchRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         AllOfItCame(String line) {
-            super("Line [%s] bills nothing beyond what came, or bills no ordered goods. Accept it, or settle it as not paid."
-                    .formatted(line));
+            super(
+                    "Line [%s] bills nothing beyond what came, or bills no ordered goods. Accept it, or settle it as not paid."
+                            .formatted(line));
         }
     }
 }

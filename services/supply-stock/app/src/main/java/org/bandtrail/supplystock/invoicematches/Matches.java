@@ -60,8 +60,7 @@ class Matches {
 
     private static MatchedLine other(Line line) {
         String word = line.use().name().toLowerCase(Locale.ROOT);
-        return MatchedLine.alone(
-                line.line(), word, "Line %s is %s and no ordered goods.".formatted(line.line(), word));
+        return MatchedLine.alone(line.line(), word, "Line %s is %s and no ordered goods.".formatted(line.line(), word));
     }
 
     private MatchedLine goods(
@@ -78,14 +77,13 @@ class Matches {
             return MatchedLine.alone(line.line(), match.verdict().words(), match.sentence());
         }
         LineLink orderLine = new LineLink(link.purchase(), link.purchaseLine(), 0);
-        BilledSoFar before = running.computeIfAbsent(
-                orderLine, unused -> billed.before(link.purchase(), link.purchaseLine()));
+        BilledSoFar before =
+                running.computeIfAbsent(orderLine, unused -> billed.before(link.purchase(), link.purchaseLine()));
         BilledLines.Billed paid = line.approved() ? done.get(line.line()) : null;
         if (paid != null) {
             return row(line, link, order.get(), before.quantity() - link.quantity(), paid);
         }
-        ToBill bill = new ToBill(
-                line.line(), link.purchaseLine(), link.quantity(), line.net(), line.acceptedBecause());
+        ToBill bill = new ToBill(line.line(), link.purchaseLine(), link.quantity(), line.net(), line.acceptedBecause());
         Matching.LineMatch match = Matching.of(order.get(), before, bill, tolerances);
         running.put(
                 orderLine,

@@ -76,8 +76,7 @@ class OrderLines {
                         SELECT holding, id, quantity FROM delivered_holding
                         WHERE purchase_id = ? AND purchase_line = ? AND state = 'accepted' ORDER BY holding, id""")
                 .params(purchase, line)
-                .query((row, number) ->
-                        new Holding(row.getString(1).equals("reel"), row.getString(2), row.getLong(3)))
+                .query((row, number) -> new Holding(row.getString(1).equals("reel"), row.getString(2), row.getLong(3)))
                 .list();
     }
 
@@ -101,8 +100,8 @@ class OrderLines {
         }
         String item = spelt(line.sellersItem());
         List<OrderLineChoice> same = named.stream()
-                .filter(each -> !item.isEmpty()
-                        && (item.equals(spelt(each.reference())) || item.equals(each.materialCode())))
+                .filter(each ->
+                        !item.isEmpty() && (item.equals(spelt(each.reference())) || item.equals(each.materialCode())))
                 .toList();
         if (same.size() == 1) {
             return Optional.of(same.getFirst());

@@ -32,8 +32,7 @@ final class Paper {
     /** What the person said about a line: the order line it bills, or what else it is. */
     record Choice(LineUse use, @Nullable LineLink link) {}
 
-    static InvoiceDocument of(
-            SupplierInvoice read, SupplierId supplier, String source, Map<String, Choice> choices) {
+    static InvoiceDocument of(SupplierInvoice read, SupplierId supplier, String source, Map<String, Choice> choices) {
         int sign = read.kind().sign();
         List<Long> allowances = allowances(read);
         List<InvoiceLine> lines = new ArrayList<>();

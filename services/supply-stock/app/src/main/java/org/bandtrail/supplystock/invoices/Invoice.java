@@ -122,7 +122,8 @@ public record Invoice(
         InvoiceChecks.everyLineIsKnown(id, payable);
         long unpaid = lines.values().stream().mapToLong(Standing::unpaidMinor).sum();
         Money toPay = Money.of(paper.payable().minor() - unpaid - approvedMinor, paper.currency());
-        List<ApprovedLine> approved = payable.stream().map(InvoiceChecks::approved).toList();
+        List<ApprovedLine> approved =
+                payable.stream().map(InvoiceChecks::approved).toList();
         if (Math.abs(toPay.minor()) < wish.secondPersonFromMinor()) {
             return List.of(new InvoiceEvent.Approved(id, approved, toPay, null, wish.by(), wish.occurred()));
         }
@@ -138,8 +139,7 @@ public record Invoice(
     private List<InvoiceEvent> spread(InvoiceCommand.SpreadCharge wish, InvoiceDocument paper) {
         long left = InvoiceChecks.spreadable(paper, lines.values()) - spreadMinor;
         if (!wish.amount().currency().equals(paper.currency()) || wish.amount().minor() > left) {
-            throw new InvoiceRefused.MoreThanCharged(
-                    wish.invoiceId(), wish.amount(), Money.of(left, paper.currency()));
+            throw new InvoiceRefused.MoreThanCharged(wish.invoiceId(), wish.amount(), Money.of(left, paper.currency()));
         }
         return List.of(new InvoiceEvent.ChargeSpread(
                 wish.invoiceId(), wish.landedCost(), wish.amount(), wish.by(), wish.occurred()));
@@ -150,8 +150,8 @@ public record Invoice(
         if (spreadMinor != 0 || lines.values().stream().anyMatch(each -> each.state() == State.APPROVED)) {
             throw new InvoiceRefused.InvoiceDone(wish.invoiceId());
         }
-        return List.of(new InvoiceEvent.Withdrawn(
-                wish.invoiceId(), wish.reason().strip(), wish.by(), wish.occurred()));
+        return List.of(
+                new InvoiceEvent.Withdrawn(wish.invoiceId(), wish.reason().strip(), wish.by(), wish.occurred()));
     }
 
     private Standing open(InvoiceId id, String line) {

@@ -80,7 +80,6 @@ public sealed interface InvoiceCommand {
             implements InvoiceCommand {}
 
     /** Wish: take back an invoice registered by mistake. Refused once anything of it is approved. */
-    record Withdraw(
-            @TargetAggregateIdentifier InvoiceId invoiceId, String reason, PersonId by, Occurred occurred)
+    record Withdraw(@TargetAggregateIdentifier InvoiceId invoiceId, String reason, PersonId by, Occurred occurred)
             implements InvoiceCommand {}
 }

@@ -49,22 +49,33 @@ final class InvoiceController {
     @PostMapping("/invoices/{invoiceId}/hold")
     @Operation(summary = "Hold a line, or the whole invoice, back from payment")
     Done hold(@PathVariable InvoiceId invoiceId, @RequestBody Hold request, ActingPerson by) {
-        return done(request.commandId(), invoiceId, request, new InvoiceCommand.Hold(
-                invoiceId, request.line(), request.reason(), by.id(), Occurred.at(clock.instant())));
+        return done(
+                request.commandId(),
+                invoiceId,
+                request,
+                new InvoiceCommand.Hold(
+                        invoiceId, request.line(), request.reason(), by.id(), Occurred.at(clock.instant())));
     }
 
     @PostMapping("/invoices/{invoiceId}/sort")
     @Operation(summary = "Say what a line is that no order names: freight, duty or other")
     Done sort(@PathVariable InvoiceId invoiceId, @RequestBody Sort request, ActingPerson by) {
-        return done(request.commandId(), invoiceId, request, new InvoiceCommand.Sort(
-                invoiceId, request.line(), request.use(), by.id(), Occurred.at(clock.instant())));
+        return done(
+                request.commandId(),
+                invoiceId,
+                request,
+                new InvoiceCommand.Sort(
+                        invoiceId, request.line(), request.use(), by.id(), Occurred.at(clock.instant())));
     }
 
     @PostMapping("/invoices/{invoiceId}/withdraw")
     @Operation(summary = "Take back an invoice that was registered by mistake")
     Done withdraw(@PathVariable InvoiceId invoiceId, @RequestBody Withdraw request, ActingPerson by) {
-        return done(request.commandId(), invoiceId, request, new InvoiceCommand.Withdraw(
-                invoiceId, request.reason(), by.id(), Occurred.at(clock.instant())));
+        return done(
+                request.commandId(),
+                invoiceId,
+                request,
+                new InvoiceCommand.Withdraw(invoiceId, request.reason(), by.id(), Occurred.at(clock.instant())));
     }
 
     private Done done(UUID commandId, InvoiceId invoice, Object request, InvoiceCommand command) {

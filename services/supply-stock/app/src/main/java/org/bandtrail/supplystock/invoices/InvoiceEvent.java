@@ -60,8 +60,7 @@ public sealed interface InvoiceEvent {
     /** One person approved; another one has to as well. */
     @StoredAs("invoice.approved-once")
     @Revision("1")
-    record ApprovedOnce(
-            InvoiceId invoiceId, List<ApprovedLine> lines, Money toPay, PersonId by, Occurred occurred)
+    record ApprovedOnce(InvoiceId invoiceId, List<ApprovedLine> lines, Money toPay, PersonId by, Occurred occurred)
             implements InvoiceEvent {}
 
     /**

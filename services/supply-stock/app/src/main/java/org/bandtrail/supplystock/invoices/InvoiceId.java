@@ -32,8 +32,7 @@ public record InvoiceId(@JsonValue String value) {
                 .formatted(supplier, kind, spelt.isEmpty() ? number : spelt, payable.minor(), payable.currency());
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(paper.getBytes(StandardCharsets.UTF_8));
-            return new InvoiceId(
-                    "INV-" + HexFormat.of().withUpperCase().formatHex(digest, 0, BYTES));
+            return new InvoiceId("INV-" + HexFormat.of().withUpperCase().formatHex(digest, 0, BYTES));
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("Every Java platform has SHA-256", impossible);
         }

@@ -42,8 +42,7 @@ public record InvoiceLine(
     }
 
     private InvoiceLine with(LineUse next, @Nullable LineLink to) {
-        return new InvoiceLine(
-                line, item, sellersItem, quantity, unit, price, perQuantity, amount, net, tax, next, to);
+        return new InvoiceLine(line, item, sellersItem, quantity, unit, price, perQuantity, amount, net, tax, next, to);
     }
 
     /** Net and tax together, minor units. */

@@ -15,7 +15,9 @@ final class InvoicePaper {
     void keep(InvoiceEvent.Registered registered) {
         String id = registered.invoiceId().value();
         for (String table : List.of("invoice", "invoice_line", "invoice_charge")) {
-            jdbc.sql("DELETE FROM %s WHERE invoice_id = ?".formatted(table)).param(id).update();
+            jdbc.sql("DELETE FROM %s WHERE invoice_id = ?".formatted(table))
+                    .param(id)
+                    .update();
         }
         head(registered);
         int position = 0;
@@ -27,7 +29,10 @@ final class InvoicePaper {
         for (InvoiceDocument.Charge charge : registered.document().charges()) {
             number++;
             jdbc.sql("INSERT INTO invoice_charge (invoice_id, number, reason, amount_minor) VALUES (?, ?, ?, ?)")
-                    .params(id, number, charge.reason(), charge.amount().minor())
+                    .param(id)
+                    .param(number)
+                    .param(charge.reason())
+                    .param(charge.amount().minor())
                     .update();
         }
     }
@@ -38,21 +43,20 @@ final class InvoicePaper {
                         INSERT INTO invoice (invoice_id, supplier_id, kind, number, issued_on, due_on, currency, credits,
                             order_text, tax_minor, payable_minor, source, by_person, registered_at)
                         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        registered.invoiceId().value(),
-                        paper.supplier().value(),
-                        paper.kind().name(),
-                        paper.number(),
-                        paper.issuedOn(),
-                        paper.dueOn(),
-                        paper.currency(),
-                        paper.credits(),
-                        paper.order(),
-                        paper.tax().minor(),
-                        paper.payable().minor(),
-                        paper.source(),
-                        registered.by().value(),
-                        registered.occurred().recorded().atOffset(ZoneOffset.UTC))
+                .param(registered.invoiceId().value())
+                .param(paper.supplier().value())
+                .param(paper.kind().name())
+                .param(paper.number())
+                .param(paper.issuedOn())
+                .param(paper.dueOn())
+                .param(paper.currency())
+                .param(paper.credits())
+                .param(paper.order())
+                .param(paper.tax().minor())
+                .param(paper.payable().minor())
+                .param(paper.source())
+                .param(registered.by().value())
+                .param(registered.occurred().recorded().atOffset(ZoneOffset.UTC))
                 .update();
     }
 
@@ -62,22 +66,21 @@ final class InvoicePaper {
                         INSERT INTO invoice_line (invoice_id, position, line, item, sellers_item, quantity, unit, price,
                             per_quantity, amount_minor, net_minor, line_use, purchase_id, purchase_line, link_quantity)
                         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
-                .params(
-                        id,
-                        position,
-                        line.line(),
-                        line.item(),
-                        line.sellersItem(),
-                        line.quantity(),
-                        line.unit(),
-                        line.price(),
-                        line.perQuantity(),
-                        line.amount().minor(),
-                        line.net().minor(),
-                        line.use().name(),
-                        link == null ? null : link.purchase().value(),
-                        link == null ? null : link.purchaseLine(),
-                        link == null ? null : link.quantity())
+                .param(id)
+                .param(position)
+                .param(line.line())
+                .param(line.item())
+                .param(line.sellersItem())
+                .param(line.quantity())
+                .param(line.unit())
+                .param(line.price())
+                .param(line.perQuantity())
+                .param(line.amount().minor())
+                .param(line.net().minor())
+                .param(line.use().name())
+                .param(link == null ? null : link.purchase().value())
+                .param(link == null ? null : link.purchaseLine())
+                .param(link == null ? null : link.quantity())
                 .update();
     }
 }

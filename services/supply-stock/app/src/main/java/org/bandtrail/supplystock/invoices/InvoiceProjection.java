@@ -58,11 +58,13 @@ final class InvoiceProjection implements Projection {
             case InvoiceEvent.Approved approved -> approve(id, approved);
             case InvoiceEvent.ChargeSpread spread ->
                 jdbc.sql("UPDATE invoice SET spread_minor = spread_minor + ? WHERE invoice_id = ?")
-                        .params(spread.amount().minor(), id)
+                        .param(spread.amount().minor())
+                        .param(id)
                         .update();
             case InvoiceEvent.Withdrawn withdrawn ->
                 jdbc.sql("UPDATE invoice SET withdrawn = ? WHERE invoice_id = ?")
-                        .params(withdrawn.reason(), id)
+                        .param(withdrawn.reason())
+                        .param(id)
                         .update();
             case InvoiceEvent.ApprovedOnce unused -> {
                 // Who approved is written with every event, see firstPerson.
@@ -77,20 +79,20 @@ final class InvoiceProjection implements Projection {
                             reason = CASE standing WHEN 'HELD' THEN reason END,
                             pay_quantity = NULL, pay_net_minor = NULL
                         WHERE invoice_id = ? AND line = ?""")
-                .params(
-                        use.name(),
-                        link == null ? null : link.purchase().value(),
-                        link == null ? null : link.purchaseLine(),
-                        link == null ? null : link.quantity(),
-                        id,
-                        line)
+                .param(use.name())
+                .param(link == null ? null : link.purchase().value())
+                .param(link == null ? null : link.purchaseLine())
+                .param(link == null ? null : link.quantity())
+                .param(id)
+                .param(line)
                 .update();
     }
 
     private void hold(String id, InvoiceEvent.Held held) {
         if (held.line() == null) {
             jdbc.sql("UPDATE invoice SET held_because = ? WHERE invoice_id = ?")
-                    .params(held.reason(), id)
+                    .param(held.reason())
+                    .param(id)
                     .update();
         } else {
             standing(id, held.line(), "HELD", held.reason(), null, null);
@@ -119,20 +121,25 @@ final class InvoiceProjection implements Projection {
         jdbc.sql("""
                         UPDATE invoice_line SET standing = ?, reason = ?, pay_quantity = ?, pay_net_minor = ?
                         WHERE invoice_id = ? AND line = ?""")
-                .params(standing, reason, quantity, net, id, line)
+                .param(standing)
+                .param(reason)
+                .param(quantity)
+                .param(net)
+                .param(id)
+                .param(line)
                 .update();
     }
 
     private void approve(String id, InvoiceEvent.Approved approved) {
         jdbc.sql("UPDATE invoice_line SET standing = 'APPROVED' WHERE invoice_id = ? AND line = ANY (?::varchar[])")
-                .params(
-                        id,
-                        approved.lines().stream()
-                                .map(InvoiceEvent.ApprovedLine::line)
-                                .toArray(String[]::new))
+                .param(id)
+                .param(approved.lines().stream()
+                        .map(InvoiceEvent.ApprovedLine::line)
+                        .toArray(String[]::new))
                 .update();
         jdbc.sql("UPDATE invoice SET approved_minor = approved_minor + ? WHERE invoice_id = ?")
-                .params(approved.toPay().minor(), id)
+                .param(approved.toPay().minor())
+                .param(id)
                 .update();
     }
 
@@ -140,7 +147,11 @@ final class InvoiceProjection implements Projection {
     private void firstPerson(String id, InvoiceEvent event) {
         if (!(event instanceof InvoiceEvent.ChargeSpread)) {
             jdbc.sql("UPDATE invoice SET first_by = ? WHERE invoice_id = ?")
-                    .params(event instanceof InvoiceEvent.ApprovedOnce once ? once.by().value() : null, id)
+                    .param(
+                            event instanceof InvoiceEvent.ApprovedOnce once
+                                    ? once.by().value()
+                                    : null)
+                    .param(id)
                     .update();
         }
     }
@@ -167,13 +178,12 @@ final class InvoiceProjection implements Projection {
         return jdbc.sql("""
                         INSERT INTO invoice_history (position, invoice_id, what, note, by_person, at)
                         VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
-                .params(
-                        position,
-                        event.invoiceId().value(),
-                        words.what(),
-                        words.note(),
-                        event.by().value(),
-                        event.occurred().recorded().atOffset(ZoneOffset.UTC))
+                .param(position)
+                .param(event.invoiceId().value())
+                .param(words.what())
+                .param(words.note())
+                .param(event.by().value())
+                .param(event.occurred().recorded().atOffset(ZoneOffset.UTC))
                 .update();
     }
 }

@@ -13,7 +13,9 @@ record InvoiceWords(String what, @Nullable String note) {
             case InvoiceEvent.LineLinked linked ->
                 new InvoiceWords(
                         "line %s linked".formatted(linked.line()),
-                        "order %s line %d".formatted(linked.link().purchase(), linked.link().purchaseLine()));
+                        "order %s line %d"
+                                .formatted(
+                                        linked.link().purchase(), linked.link().purchaseLine()));
             case InvoiceEvent.LineSorted sorted ->
                 new InvoiceWords(
                         "line %s sorted".formatted(sorted.line()),

@@ -59,18 +59,14 @@ public class Invoices {
                 .param(id.value())
                 .query(Invoices::row)
                 .optional()
-                .map(row -> new InvoiceRow.Whole(
-                        row, lines(row), charges(row), history(id)));
+                .map(row -> new InvoiceRow.Whole(row, lines(row), charges(row), history(id)));
     }
 
     /** Papers of a supplier with this number, whatever their amounts; withdrawn ones left out. */
     public List<InvoiceRow> numbered(String supplier, String number) {
         return jdbc.sql("""
                         SELECT * FROM invoice WHERE supplier_id = ? AND upper(number) = upper(?) AND state <> 'withdrawn'
-                        ORDER BY registered_at""")
-                .params(supplier, number)
-                .query(Invoices::row)
-                .list();
+                        ORDER BY registered_at""").params(supplier, number).query(Invoices::row).list();
     }
 
     private List<InvoiceRow.Line> lines(InvoiceRow invoice) {
@@ -108,9 +104,7 @@ public class Invoices {
         return jdbc.sql("SELECT * FROM invoice_charge WHERE invoice_id = ? ORDER BY number")
                 .param(invoice.invoiceId())
                 .query((row, number) -> new InvoiceRow.Charge(
-                        row.getInt("number"),
-                        row.getString("reason"),
-                        Money.of(row.getLong("amount_minor"), currency)))
+                        row.getInt("number"), row.getString("reason"), Money.of(row.getLong("amount_minor"), currency)))
                 .list();
     }
 

@@ -13,7 +13,11 @@ import org.jspecify.annotations.Nullable;
  * @param payNet what is paid for them before tax; else null
  */
 record Standing(
-        InvoiceLine line, State state, @Nullable String reason, @Nullable Long payQuantity, @Nullable Money payNet) {
+        InvoiceLine line,
+        State state,
+        @Nullable String reason,
+        @Nullable Long payQuantity,
+        @Nullable Money payNet) {
 
     enum State {
         OPEN,

@@ -50,22 +50,18 @@ class DeliveredLines {
         jdbc.sql("""
                         SELECT delivery_id, line, material, kind, holding, id, quantity, cost_minor, currency
                         FROM delivered_holding WHERE delivery_id = ANY (?::varchar[]) AND state <> 'sent back'
-                        ORDER BY delivery_id, line, holding, id""")
-                .param(deliveries.toArray(String[]::new))
-                .query(row -> {
-                    Money cost = Money.of(row.getLong("cost_minor"), row.getString("currency"));
-                    DeliveredLine one = new DeliveredLine(
-                            row.getString("delivery_id"),
-                            row.getInt("line"),
-                            row.getString("material"),
-                            !row.getString("kind").equals("FASTENER"),
-                            cost,
-                            List.of(new DeliveredLine.Holding(
-                                    row.getString("holding").equals("reel"),
-                                    row.getString("id"),
-                                    row.getLong("quantity"))));
-                    lines.merge(one.deliveryId() + "/" + one.line(), one, DeliveredLines::together);
-                });
+                        ORDER BY delivery_id, line, holding, id""").param(deliveries.toArray(String[]::new)).query(row -> {
+            Money cost = Money.of(row.getLong("cost_minor"), row.getString("currency"));
+            DeliveredLine one = new DeliveredLine(
+                    row.getString("delivery_id"),
+                    row.getInt("line"),
+                    row.getString("material"),
+                    !row.getString("kind").equals("FASTENER"),
+                    cost,
+                    List.of(new DeliveredLine.Holding(
+                            row.getString("holding").equals("reel"), row.getString("id"), row.getLong("quantity"))));
+            lines.merge(one.deliveryId() + "/" + one.line(), one, DeliveredLines::together);
+        });
         return List.copyOf(lines.values());
     }
 

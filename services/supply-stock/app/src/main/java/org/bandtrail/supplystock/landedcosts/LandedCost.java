@@ -14,7 +14,10 @@ import org.jspecify.annotations.Nullable;
  * @param takenBack whether it was taken back
  */
 public record LandedCost(
-        List<LandedShare> spread, @Nullable Money amount, @Nullable InvoiceId invoice, boolean takenBack) {
+        List<LandedShare> spread,
+        @Nullable Money amount,
+        @Nullable InvoiceId invoice,
+        boolean takenBack) {
     /** Nothing was spread under this identity. */
     public static final LandedCost UNKNOWN = new LandedCost(List.of(), null, null, false);
 

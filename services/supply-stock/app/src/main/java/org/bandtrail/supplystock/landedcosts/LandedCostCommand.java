@@ -30,7 +30,6 @@ public sealed interface LandedCostCommand {
             implements LandedCostCommand {}
 
     /** Wish: take a spreading back. Refused without a reason. */
-    record TakeBack(
-            @TargetAggregateIdentifier LandedCostId landedCostId, String reason, PersonId by, Occurred occurred)
+    record TakeBack(@TargetAggregateIdentifier LandedCostId landedCostId, String reason, PersonId by, Occurred occurred)
             implements LandedCostCommand {}
 }

@@ -31,8 +31,7 @@ final class LandedCostController {
     private final LandedCosts landedCosts;
     private final Clock clock;
 
-    LandedCostController(
-            Work work, Spreading spreading, DeliveredLines lines, LandedCosts landedCosts, Clock clock) {
+    LandedCostController(Work work, Spreading spreading, DeliveredLines lines, LandedCosts landedCosts, Clock clock) {
         this.work = work;
         this.spreading = spreading;
         this.lines = lines;
@@ -94,8 +93,7 @@ final class LandedCostController {
 
     @GetMapping("/landed-costs")
     @Operation(summary = "Landed costs, newest first")
-    Rows list(
-            @RequestParam(required = false) @Nullable String after, @RequestParam(defaultValue = "100") int limit) {
+    Rows list(@RequestParam(required = false) @Nullable String after, @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
         List<LandedCosts.Row> rows = landedCosts.page(after, size);
         return new Rows(rows, rows.size() < size ? null : rows.getLast().landedCostId());
@@ -114,8 +112,9 @@ final class LandedCostController {
     }
 
     private List<DeliveredLine> delivered(List<String> deliveries) {
-        List<DeliveredLine> delivered = lines.of(
-                deliveries.stream().map(id -> id.strip().toUpperCase(Locale.ROOT)).toList());
+        List<DeliveredLine> delivered = lines.of(deliveries.stream()
+                .map(id -> id.strip().toUpperCase(Locale.ROOT))
+                .toList());
         if (delivered.isEmpty()) {
             throw new LandedCostRefused.NoDelivery(deliveries);
         }
@@ -157,7 +156,8 @@ final class LandedCostController {
 
     record Done(LandedCostId landedCostId) {}
 
-    record Choices(List<DeliveredLines.Choice> rows, @Nullable String next) {}
+    record Choices(
+            List<DeliveredLines.Choice> rows, @Nullable String next) {}
 
     record Rows(List<LandedCosts.Row> rows, @Nullable String next) {}
 }

@@ -46,25 +46,22 @@ final class LandedCostProjection implements Projection {
     }
 
     private void insert(LandedCostEvent.Spread spread) {
-        String deliveries = spread.shares().stream()
-                .map(LandedShare::deliveryId)
-                .distinct()
-                .collect(Collectors.joining(", "));
+        String deliveries =
+                spread.shares().stream().map(LandedShare::deliveryId).distinct().collect(Collectors.joining(", "));
         jdbc.sql("""
                         INSERT INTO landed_cost (landed_cost_id, what, amount_minor, currency, basis, deliveries,
                             invoice_id, reference, by_person, spread_at)
                         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
-                .params(
-                        spread.landedCostId().value(),
-                        spread.what().name(),
-                        spread.amount().minor(),
-                        spread.amount().currency(),
-                        spread.basis().name(),
-                        deliveries,
-                        spread.invoice() == null ? null : spread.invoice().value(),
-                        spread.reference(),
-                        spread.by().value(),
-                        spread.occurred().recorded().atOffset(ZoneOffset.UTC))
+                .param(spread.landedCostId().value())
+                .param(spread.what().name())
+                .param(spread.amount().minor())
+                .param(spread.amount().currency())
+                .param(spread.basis().name())
+                .param(deliveries)
+                .param(spread.invoice() == null ? null : spread.invoice().value())
+                .param(spread.reference())
+                .param(spread.by().value())
+                .param(spread.occurred().recorded().atOffset(ZoneOffset.UTC))
                 .update();
         jdbc.sql("""
                         INSERT INTO landed_share (landed_cost_id, holding, id, delivery_id, line, amount_minor)

@@ -66,7 +66,8 @@ public abstract sealed class LandedCostRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NoDelivery(List<String> deliveries) {
-            super("Deliveries %s have no goods in the books. Choose deliveries that were received.".formatted(deliveries));
+            super("Deliveries %s have no goods in the books. Choose deliveries that were received."
+                    .formatted(deliveries));
         }
 
         @Override

@@ -56,5 +56,6 @@ final class ToleranceController {
 
     record Known(Tolerances tolerances) {}
 
-    record Rows(List<TolerancePolicies.Policy> rows, @Nullable String next) {}
+    record Rows(
+            List<TolerancePolicies.Policy> rows, @Nullable String next) {}
 }

@@ -29,8 +29,9 @@ public record Tolerances(
      */
     public Tolerances {
         if (quantityPermille < 0 || quantityPermille > WHOLE || pricePermille < 0 || pricePermille > WHOLE) {
-            throw new IllegalArgumentException("Shares [%d] of the quantity and [%d] of the price are per mille: 0 to 1000."
-                    .formatted(quantityPermille, pricePermille));
+            throw new IllegalArgumentException(
+                    "Shares [%d] of the quantity and [%d] of the price are per mille: 0 to 1000."
+                            .formatted(quantityPermille, pricePermille));
         }
         if (lengthMm < 0 || pieces < 0 || priceMinor < 0 || secondPersonFromMinor < 0) {
             throw new IllegalArgumentException("Limits [%d mm], [%d pieces], [%d] and [%d] minor units are 0 or more."

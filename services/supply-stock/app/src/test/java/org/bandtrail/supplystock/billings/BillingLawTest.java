@@ -108,7 +108,9 @@ class BillingLawTest {
     }
 
     private static Ledger billed(Ledger ledger, long quantity, long minor) {
-        OrderLineFigures order = new OrderLineFigures(new SupplierId("S-1"), new PurchaseId("PO-1"),
+        OrderLineFigures order = new OrderLineFigures(
+                new SupplierId("S-1"),
+                new PurchaseId("PO-1"),
                 1,
                 "TAPE",
                 Measure.MILLIMETRES,

@@ -23,7 +23,8 @@ class MatchingTest {
 
     @Test
     void eight_reels_billed_at_the_orders_price_match() {
-        assertThat(match(ORDER, BilledSoFar.NOTHING, bill(8 * REEL, 388_00)).verdict()).isEqualTo(Verdict.MATCHES);
+        assertThat(match(ORDER, BilledSoFar.NOTHING, bill(8 * REEL, 388_00)).verdict())
+                .isEqualTo(Verdict.MATCHES);
     }
 
     @Test
@@ -39,7 +40,8 @@ class MatchingTest {
         assertThat(match(ORDER, BilledSoFar.NOTHING, bill(REEL, 49_47)).verdict())
                 .as("0.97 more is 20 per mille of 48.50")
                 .isEqualTo(Verdict.MATCHES);
-        assertThat(match(ORDER, BilledSoFar.NOTHING, bill(REEL, 49_48)).verdict()).isEqualTo(Verdict.PRICE_DIFFERS);
+        assertThat(match(ORDER, BilledSoFar.NOTHING, bill(REEL, 49_48)).verdict())
+                .isEqualTo(Verdict.PRICE_DIFFERS);
         assertThat(match(ORDER, BilledSoFar.NOTHING, bill(8 * REEL, 382_99)).verdict())
                 .as("cheaper is a difference too")
                 .isEqualTo(Verdict.PRICE_DIFFERS);
@@ -59,10 +61,12 @@ class MatchingTest {
 
     @Test
     void the_quantity_may_differ_by_the_smaller_of_share_and_limit() {
-        assertThat(match(ORDER, BilledSoFar.NOTHING, bill(8 * REEL + 100, 388_00)).verdict())
+        assertThat(match(ORDER, BilledSoFar.NOTHING, bill(8 * REEL + 100, 388_00))
+                        .verdict())
                 .as("100 mm; 5 per mille would be 1.828 m")
                 .isEqualTo(Verdict.MATCHES);
-        assertThat(match(ORDER, BilledSoFar.NOTHING, bill(8 * REEL + 101, 388_00)).verdict())
+        assertThat(match(ORDER, BilledSoFar.NOTHING, bill(8 * REEL + 101, 388_00))
+                        .verdict())
                 .isEqualTo(Verdict.MORE_THAN_RECEIVED);
     }
 
@@ -70,7 +74,19 @@ class MatchingTest {
     void goods_that_did_not_come_or_are_not_accepted_are_not_paid() {
         assertThat(match(figures(0), BilledSoFar.NOTHING, bill(REEL, 48_50)).verdict())
                 .isEqualTo(Verdict.NOTHING_RECEIVED);
-        OrderLineFigures waiting = new OrderLineFigures(new SupplierId("S-1"), new PurchaseId("PO-7"), 1, "TAPE-127", Measure.MILLIMETRES, REEL, "USD", 10 * REEL, 485_00, 0, 0, REEL);
+        OrderLineFigures waiting = new OrderLineFigures(
+                new SupplierId("S-1"),
+                new PurchaseId("PO-7"),
+                1,
+                "TAPE-127",
+                Measure.MILLIMETRES,
+                REEL,
+                "USD",
+                10 * REEL,
+                485_00,
+                0,
+                0,
+                REEL);
         assertThat(match(waiting, BilledSoFar.NOTHING, bill(REEL, 48_50)).sentence())
                 .contains("45.720 m came and nobody has accepted it yet");
     }
@@ -87,7 +103,8 @@ class MatchingTest {
 
     @Test
     void nothing_ordered_and_another_currency_are_told_apart() {
-        assertThat(match(null, BilledSoFar.NOTHING, bill(REEL, 48_50)).verdict()).isEqualTo(Verdict.NOT_ORDERED);
+        assertThat(match(null, BilledSoFar.NOTHING, bill(REEL, 48_50)).verdict())
+                .isEqualTo(Verdict.NOT_ORDERED);
         ToBill euros = new ToBill("1", 1, REEL, Money.of(48_50, "EUR"), null);
         assertThat(match(ORDER, BilledSoFar.NOTHING, euros).verdict()).isEqualTo(Verdict.OTHER_CURRENCY);
     }
@@ -98,7 +115,9 @@ class MatchingTest {
 
         assertThat(match(ORDER, two, bill(-2 * REEL, -97_00)).verdict()).isEqualTo(Verdict.MATCHES);
         assertThat(match(ORDER, two, bill(-2 * REEL - 1, -97_00)).verdict()).isEqualTo(Verdict.MORE_THAN_BILLED);
-        assertThat(match(ORDER, two, bill(0, -97_00)).verdict()).as("price only").isEqualTo(Verdict.MATCHES);
+        assertThat(match(ORDER, two, bill(0, -97_00)).verdict())
+                .as("price only")
+                .isEqualTo(Verdict.MATCHES);
         assertThat(match(ORDER, two, bill(0, -97_01)).verdict()).isEqualTo(Verdict.MORE_THAN_BILLED);
     }
 
@@ -128,7 +147,9 @@ class MatchingTest {
     }
 
     private static OrderLineFigures figures(int reels) {
-        return new OrderLineFigures(new SupplierId("S-1"), new PurchaseId("PO-7"),
+        return new OrderLineFigures(
+                new SupplierId("S-1"),
+                new PurchaseId("PO-7"),
                 1,
                 "TAPE-127",
                 Measure.MILLIMETRES,

@@ -56,10 +56,16 @@ final class BoughtGoods {
     private final RestClient http;
 
     BoughtGoods(String name, Work work, Commands commands, Projectors projectors, String url, String key) {
-        this(name, name, work, commands, projectors, RestClient.builder()
-                .baseUrl(url)
-                .defaultHeader("Authorization", "Bearer " + key)
-                .build());
+        this(
+                name,
+                name,
+                work,
+                commands,
+                projectors,
+                RestClient.builder()
+                        .baseUrl(url)
+                        .defaultHeader("Authorization", "Bearer " + key)
+                        .build());
         work.inOneTransaction(() -> {
             commands.send(new SupplierCommand.Register(supplier(), "Supplier of " + name, WHO, MAY));
             return name;
@@ -208,7 +214,13 @@ final class BoughtGoods {
         return Objects.requireNonNull(http.post()
                 .uri("/invoices/preview")
                 .header("Content-Type", "application/json")
-                .body(Map.of("content", content, "source", name + ".csv", "supplierId", supplier().value()))
+                .body(Map.of(
+                        "content",
+                        content,
+                        "source",
+                        name + ".csv",
+                        "supplierId",
+                        supplier().value()))
                 .retrieve()
                 .body(JsonNode.class));
     }

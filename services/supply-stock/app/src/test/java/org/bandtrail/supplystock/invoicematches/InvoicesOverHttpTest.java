@@ -75,7 +75,8 @@ class InvoicesOverHttpTest {
                 .isEqualTo(12_38);
         JsonNode match = goods.get("/invoices/" + id);
         assertThat(match.get("invoice").get("state").asString()).isEqualTo("approved");
-        assertThat(match.get("matches").get(0).get("carried").get("minor").asLong()).isEqualTo(8_00);
+        assertThat(match.get("matches").get(0).get("carried").get("minor").asLong())
+                .isEqualTo(8_00);
         assertThat(match.get("matches").get(0).get("billedBefore").asLong()).isZero();
     }
 
@@ -86,7 +87,11 @@ class InvoicesOverHttpTest {
         String csv = HEADER + "A 2,,2026-05-19,USD,PO-TWICE,,1,Band tape,1,2,XRL,48.50,\n";
         String id = goods.keep(csv);
 
-        assertThat(goods.preview(csv.replace("A 2", "a 2")).get("earlier").get(0).get("invoiceId").asString())
+        assertThat(goods.preview(csv.replace("A 2", "a 2"))
+                        .get("earlier")
+                        .get(0)
+                        .get("invoiceId")
+                        .asString())
                 .isEqualTo(id);
         assertThatThrownBy(() -> goods.keep(csv.replace("A 2", "a-2")))
                 .isInstanceOf(HttpClientErrorException.Conflict.class)
@@ -106,7 +111,11 @@ class InvoicesOverHttpTest {
         goods.come("D-PART-2", 5, 6);
         JsonNode done = goods.post("/invoices/" + second + "/approve", "P-FIN", Map.of());
         assertThat(done.get("carried").size()).isZero();
-        assertThat(goods.get("/invoices/order-lines?supplier=S-PART").get("rows").get(0).get("billed").asLong())
+        assertThat(goods.get("/invoices/order-lines?supplier=S-PART")
+                        .get("rows")
+                        .get(0)
+                        .get("billed")
+                        .asLong())
                 .isEqualTo(10 * BoughtGoods.REEL);
     }
 
@@ -116,7 +125,8 @@ class InvoicesOverHttpTest {
         goods.come("D-SHORT", 1, 8);
         String id = goods.keep(HEADER + "A-5,,2026-05-19,USD,PO-SHORT,,1,Band tape,1,10,XRL,48.50,\n");
         goods.post("/invoices/" + id + "/hold", "P-FIN", Map.of("line", "1", "reason", "two reels are missing"));
-        assertThat(goods.get("/invoices/" + id).get("invoice").get("state").asString()).isEqualTo("held");
+        assertThat(goods.get("/invoices/" + id).get("invoice").get("state").asString())
+                .isEqualTo("held");
 
         goods.post(
                 "/invoices/" + id + "/settle",
@@ -219,8 +229,18 @@ class InvoicesOverHttpTest {
                 + "A-9,,2026-05-19,USD,PO-CARRY,,1,Band tape,1,3,XRL,48.50,\n"
                 + ",,,,,charge,,Freight,,,,,100.00\n");
         Map<String, Object> wish = Map.of(
-                "landedCostId", "LC-CARRY", "what", "FREIGHT", "basis", "COUNT", "invoiceId", id,
-                "amount", Map.of("minor", 100_00, "currency", "USD"), "deliveries", List.of("D-CARRY"));
+                "landedCostId",
+                "LC-CARRY",
+                "what",
+                "FREIGHT",
+                "basis",
+                "COUNT",
+                "invoiceId",
+                id,
+                "amount",
+                Map.of("minor", 100_00, "currency", "USD"),
+                "deliveries",
+                List.of("D-CARRY"));
 
         goods.post("/landed-costs", "P-FIN", wish);
         assertThat(List.of(cost(goods, 1), cost(goods, 2), cost(goods, 3)))
@@ -230,12 +250,27 @@ class InvoicesOverHttpTest {
                         "/landed-costs",
                         "P-FIN",
                         Map.of(
-                                "landedCostId", "LC-CARRY-2", "what", "FREIGHT", "basis", "COUNT", "invoiceId", id,
-                                "amount", Map.of("minor", 1, "currency", "USD"), "deliveries", List.of("D-CARRY"))))
+                                "landedCostId",
+                                "LC-CARRY-2",
+                                "what",
+                                "FREIGHT",
+                                "basis",
+                                "COUNT",
+                                "invoiceId",
+                                id,
+                                "amount",
+                                Map.of("minor", 1, "currency", "USD"),
+                                "deliveries",
+                                List.of("D-CARRY"))))
                 .hasMessageContaining("charges of USD 0.00 left to spread, not USD 0.01");
         goods.post("/landed-costs/LC-CARRY/take-back", "P-FIN", Map.of("reason", "it was of another delivery"));
         assertThat(cost(goods, 1)).isEqualTo(48_50);
-        assertThat(goods.get("/invoices/" + id).get("invoice").get("spread").get("minor").asLong()).isZero();
+        assertThat(goods.get("/invoices/" + id)
+                        .get("invoice")
+                        .get("spread")
+                        .get("minor")
+                        .asLong())
+                .isZero();
     }
 
     @Test
@@ -246,8 +281,16 @@ class InvoicesOverHttpTest {
                 "/write-downs",
                 "P-FIN",
                 Map.of(
-                        "holding", "REEL", "id", goods.reel(1), "reason", "adhesive out of date",
-                        "amount", Map.of("minor", 40_00, "currency", "USD"), "happenedAt", "2026-05-20T10:00:00Z"));
+                        "holding",
+                        "REEL",
+                        "id",
+                        goods.reel(1),
+                        "reason",
+                        "adhesive out of date",
+                        "amount",
+                        Map.of("minor", 40_00, "currency", "USD"),
+                        "happenedAt",
+                        "2026-05-20T10:00:00Z"));
 
         JsonNode row = goods.get("/write-downs?limit=1").get("rows").get(0);
         assertThat(row.get("id").asString()).isEqualTo(goods.reel(1));
@@ -273,14 +316,17 @@ class InvoicesOverHttpTest {
     }
 
     private static Map<String, ?> bills(String line, String order) {
-        return Map.of(
-                "line", line, "use", "GOODS", "purchaseId", order, "purchaseLine", 1, "priceOnly", false);
+        return Map.of("line", line, "use", "GOODS", "purchaseId", order, "purchaseLine", 1, "priceOnly", false);
     }
 
     private static long billed(BoughtGoods goods) {
         return StreamSupport.stream(
-                        goods.get("/invoices/order-lines?supplier=" + goods.supplier()).get("rows").spliterator(), false)
-                .filter(row -> row.get("purchaseId").asString().equals(goods.purchase().value()))
+                        goods.get("/invoices/order-lines?supplier=" + goods.supplier())
+                                .get("rows")
+                                .spliterator(),
+                        false)
+                .filter(row ->
+                        row.get("purchaseId").asString().equals(goods.purchase().value()))
                 .mapToLong(row -> row.get("billed").asLong())
                 .sum();
     }

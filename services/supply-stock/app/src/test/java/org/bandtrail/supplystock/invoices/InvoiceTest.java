@@ -88,7 +88,8 @@ class InvoiceTest {
         assertThat(first.toPay()).as("455.36 - 18.00 - 1.08").isEqualTo(usd(436_28));
 
         Invoice later = after(held.evolve(first), settle("2", Settlement.ACCEPTED, null, null));
-        var second = (InvoiceEvent.Approved) later.decide(approve(ANN, NO_SECOND)).getFirst();
+        var second =
+                (InvoiceEvent.Approved) later.decide(approve(ANN, NO_SECOND)).getFirst();
         assertThat(second.toPay()).isEqualTo(usd(19_08));
         assertThat(second.lines().getFirst().acceptedBecause()).isEqualTo("as agreed");
     }
@@ -96,7 +97,8 @@ class InvoiceTest {
     @Test
     void a_line_settled_as_not_paid_is_never_paid() {
         Invoice less = after(registered(document(List.of())), settle("1", Settlement.NOT_PAID, null, null));
-        var approved = (InvoiceEvent.Approved) less.decide(approve(ANN, NO_SECOND)).getFirst();
+        var approved =
+                (InvoiceEvent.Approved) less.decide(approve(ANN, NO_SECOND)).getFirst();
 
         assertThat(approved.toPay()).as("455.36 - 388.00 - 23.28").isEqualTo(usd(44_08));
         assertThatExceptionOfType(InvoiceRefused.LineDone.class).isThrownBy(() -> less.decide(hold("1", "again")));
@@ -106,9 +108,10 @@ class InvoiceTest {
 
     @Test
     void only_what_came_is_paid_and_tax_follows() {
-        Invoice part = after(
-                registered(document(List.of())), settle("1", Settlement.PAY_RECEIVED, 182_880L, usd(194_00)));
-        var approved = (InvoiceEvent.Approved) part.decide(approve(ANN, NO_SECOND)).getFirst();
+        Invoice part =
+                after(registered(document(List.of())), settle("1", Settlement.PAY_RECEIVED, 182_880L, usd(194_00)));
+        var approved =
+                (InvoiceEvent.Approved) part.decide(approve(ANN, NO_SECOND)).getFirst();
 
         assertThat(approved.toPay()).as("455.36 - 194.00 - 11.64").isEqualTo(usd(249_72));
         assertThat(approved.lines().getFirst().link()).isEqualTo(new LineLink(TAPE.purchase(), 1, 182_880));
@@ -130,9 +133,8 @@ class InvoiceTest {
 
     @Test
     void goods_without_an_order_line_are_not_approved_until_somebody_says_what_they_are() {
-        Invoice unknown = after(
-                registered(document(List.of())),
-                new InvoiceCommand.Sort(id(), "2", LineUse.GOODS, ANN, NOW));
+        Invoice unknown =
+                after(registered(document(List.of())), new InvoiceCommand.Sort(id(), "2", LineUse.GOODS, ANN, NOW));
         assertThatExceptionOfType(InvoiceRefused.LineNotOrdered.class)
                 .isThrownBy(() -> unknown.decide(approve(ANN, NO_SECOND)))
                 .withMessageContaining("lines [2] name nothing that was ordered");
@@ -230,7 +232,18 @@ class InvoiceTest {
     private static InvoiceLine line(
             String line, String quantity, String unit, String price, long net, long tax, LineLink link) {
         return new InvoiceLine(
-                line, "item " + line, null, quantity, unit, price, "1", usd(net), usd(net), usd(tax), LineUse.GOODS, link);
+                line,
+                "item " + line,
+                null,
+                quantity,
+                unit,
+                price,
+                "1",
+                usd(net),
+                usd(net),
+                usd(tax),
+                LineUse.GOODS,
+                link);
     }
 
     private static InvoiceId of(String number, Money payable) {

@@ -18,7 +18,8 @@ class LandedSplitTest {
     /** Freight of 100.00 over lines worth 300, 300 and 400: 30, 30 and 40. Computed by hand. */
     @Test
     void freight_by_value_follows_the_value_of_the_lines() {
-        List<DeliveredLine> lines = List.of(line(1, 300_00, true, 5), line(2, 300_00, false, 7), line(3, 400_00, true, 9));
+        List<DeliveredLine> lines =
+                List.of(line(1, 300_00, true, 5), line(2, 300_00, false, 7), line(3, 400_00, true, 9));
 
         assertThat(minor(LandedSplit.lines(usd(100_00), Basis.VALUE, lines))).containsExactly(30_00L, 30_00L, 40_00L);
     }
@@ -58,7 +59,9 @@ class LandedSplitTest {
             Money amount = usd(random.nextLong(1, 1_000_000));
             for (Basis basis : Basis.values()) {
                 List<LandedShare> shares = LandedSplit.shares(amount, basis, lines);
-                assertThat(shares.stream().mapToLong(share -> share.amount().minor()).sum())
+                assertThat(shares.stream()
+                                .mapToLong(share -> share.amount().minor())
+                                .sum())
                         .as("run %d by %s", run, basis)
                         .isEqualTo(amount.minor());
                 List<Money> ofLines = LandedSplit.lines(amount, basis, lines);
@@ -88,8 +91,8 @@ class LandedSplitTest {
     @Test
     void what_nothing_can_bear_is_refused() {
         assertThatExceptionOfType(LandedCostRefused.NothingWeighs.class)
-                .isThrownBy(() ->
-                        LandedCost.UNKNOWN.decide(spread(usd(8_00), Basis.LENGTH, line(1, 48_50, false, 1_440))))
+                .isThrownBy(
+                        () -> LandedCost.UNKNOWN.decide(spread(usd(8_00), Basis.LENGTH, line(1, 48_50, false, 1_440))))
                 .withMessageContaining("has a length to spread by");
         assertThatExceptionOfType(LandedCostRefused.NothingToSpread.class)
                 .isThrownBy(() -> LandedCost.UNKNOWN.decide(spread(usd(0), Basis.VALUE, line(1, 48_50, true, 30))));

@@ -15,7 +15,9 @@ class ToleranceTest {
     @Test
     void of_share_and_limit_the_smaller_holds_and_a_share_is_rounded_down() {
         assertThat(POLICY.allowedMm(45_720)).isEqualTo(100);
-        assertThat(POLICY.allowedMm(19_999)).as("5 per mille of 19,999 is 99.995").isEqualTo(99);
+        assertThat(POLICY.allowedMm(19_999))
+                .as("5 per mille of 19,999 is 99.995")
+                .isEqualTo(99);
         assertThat(POLICY.allowedPieces(1_440)).isEqualTo(5);
         assertThat(POLICY.allowedPieces(999)).isEqualTo(4);
         assertThat(POLICY.allowedMinor(100_00)).isEqualTo(2_00);

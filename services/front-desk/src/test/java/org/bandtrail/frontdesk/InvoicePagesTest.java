@@ -1,22 +1,15 @@
 package org.bandtrail.frontdesk;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.user;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import org.bandtrail.frontdesk.people.Role;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.mock.web.MockMultipartFile;
 
-/** Invoices, freight, write-downs and tolerances say what the service said, and their forms become wishes. */
+/** Pages about invoices, freight, write-downs and tolerances say what the service said. */
 class InvoicePagesTest {
     private static final String COMMAND = "01900000-0000-7000-8000-000000000003";
     private static final String ID = "INV-207FE48C7F10C26E";
@@ -90,94 +83,6 @@ class InvoicePagesTest {
         }
     }
 
-    @Test
-    void a_file_goes_to_the_service_as_it_is_and_the_page_shows_exactly_what_would_be_stored() throws Exception {
-        byte[] bytes = "number,line\n".getBytes(StandardCharsets.UTF_8);
-        var request = multipart("/invoices/file").file(new MockMultipartFile("file", "a-17.csv", "text/csv", bytes));
-
-        String page = desk.mvc()
-                .perform(request.with(user(RunningDesk.signedIn(Role.FINANCE))).with(csrf()))
-                .andReturn()
-                .getResponse()
-                .getContentAsString();
-
-        assertThat(desk.services().last("POST").body())
-                .contains(Base64.getEncoder().encodeToString(bytes), "\"source\":\"a-17.csv\"");
-        assertThat(page)
-                .contains("This is what would be stored: <b>USD 439.00</b>", "8 XRL at 49.50", "price differs")
-                .contains("<option value=\"GOODS|PO-REED|1\" selected=\"selected\">");
-    }
-
-    @Test
-    void what_was_shown_is_kept_with_what_each_line_bills() throws Exception {
-        desk.services().answers("POST /invoices", 200, """
-                {"invoiceId":"INV-207FE48C7F10C26E","payable":{"minor":43900,"currency":"USD"},"findings":[]}""");
-
-        MockHttpServletResponse answer = keeps();
-
-        assertThat(answer.getRedirectedUrl()).isEqualTo("/invoices/" + ID);
-        assertThat(desk.services().last("POST").body())
-                .contains("\"document\":{\"number\":\"A-17\",\"price\":\"49.50\"}", "\"supplierId\":\"S-REED\"")
-                .contains("{\"line\":\"1\",\"use\":\"GOODS\",\"purchaseId\":\"PO-REED\",\"purchaseLine\":1,"
-                        + "\"priceOnly\":false}")
-                .contains("{\"line\":\"2\",\"use\":\"FREIGHT\",\"priceOnly\":false}");
-    }
-
-    @Test
-    void a_paper_that_came_before_is_shown_again_with_the_refusal() throws Exception {
-        desk.services().answers("POST /invoices", 409, """
-                {"type":"/problems/invoice-registered-before","title":"Invoice registered before","status":409,
-                 "detail":"Invoice [A-17] came before and is kept as INV-1."}""");
-
-        String page = keeps().getContentAsString();
-
-        assertThat(page).contains("came before and is kept as INV-1", "value=\"" + COMMAND + "\"");
-    }
-
-    @Test
-    void rows_by_hand_become_rows_of_the_file_and_empty_ones_are_left_out() throws Exception {
-        desk.services().answers("POST /invoices/preview", 422, """
-                {"type":"/problems/unreadable-invoice","title":"Unreadable invoice","status":422,
-                 "detail":"row 1, price: [x] is not a number."}""");
-
-        String page = desk.sends(
-                        Role.FINANCE, "/invoices/hand", "supplierId", "S-REED", "number", "A-18", "currency", "USD",
-                        "issued_on", "2026-05-19", "what", "goods", "line", "1", "item", "Tape", "unit", "XRL",
-                        "quantity", "8", "price", "x", "what", "goods", "line", "", "item", "", "unit", "XRL",
-                        "quantity", "", "price", "")
-                .getContentAsString();
-
-        assertThat(desk.services().last("POST").body())
-                .contains("\"number\":\"A-18\"", "\"item\":\"Tape\"", "\"supplierId\":\"S-REED\"")
-                .containsOnlyOnce("\"unit\":\"XRL\"");
-        assertThat(page).contains("row 1, price: [x] is not a number.", "value=\"A-18\"", "value=\"Tape\"");
-    }
-
-    @Test
-    void the_button_says_whether_a_line_is_held_or_how_it_is_settled() throws Exception {
-        desk.services().answers("POST /invoices/" + ID + "/hold", 409, "{\"title\":\"No\",\"status\":409,\"detail\":\"d\"}");
-        desk.services().answers("POST /invoices/" + ID + "/settle", 409, "{\"title\":\"No\",\"status\":409,\"detail\":\"d\"}");
-
-        decides("HOLD");
-        assertThat(desk.services().last("POST").path()).endsWith("/hold");
-        assertThat(desk.services().last("POST").body()).doesNotContain("\"how\"").contains("\"line\":\"1\"");
-        decides("PAY_RECEIVED");
-        assertThat(desk.services().last("POST").body()).contains("\"how\":\"PAY_RECEIVED\"", "\"reason\":\"two are missing\"");
-    }
-
-    @Test
-    void an_amount_is_looked_at_before_it_is_spread() throws Exception {
-        String page = spreads("look").getContentAsString();
-        assertThat(page).contains("This is what each line would bear.", "TAPE-REED", "Spread it");
-        assertThat(desk.services().last("POST").path()).isEqualTo("/landed-costs/preview");
-
-        desk.services().answers("POST /landed-costs", 200, "{}");
-        assertThat(spreads("spread").getRedirectedUrl()).isEqualTo("/landed-costs/LC-1");
-        assertThat(desk.services().last("POST").body())
-                .contains("\"amount\":{\"minor\":2500,\"currency\":\"USD\"}", "\"deliveries\":[\"D-1\"]")
-                .contains("\"basis\":\"VALUE\"", "\"what\":\"FREIGHT\"", "\"landedCostId\":\"LC-1\"");
-    }
-
     @ParameterizedTest
     @CsvSource({
         "/invoices.csv,     invoice_id",
@@ -188,69 +93,5 @@ class InvoicePagesTest {
         assertThat(desk.reads(Role.FINANCE, path).getContentAsString()).startsWith(header + ",");
         assertThat(desk.reads(Role.FINANCE, path.replace(".csv", ".xlsx")).getContentAsByteArray())
                 .startsWith('P', 'K');
-    }
-
-    private MockHttpServletResponse keeps() throws Exception {
-        return desk.sends(
-                Role.FINANCE,
-                "/invoices",
-                "commandId",
-                COMMAND,
-                "supplierId",
-                "S-REED",
-                "source",
-                "a-17.csv",
-                "document",
-                "{\"number\":\"A-17\",\"price\":\"49.50\"}",
-                "look",
-                "{\"source\":\"a-17.csv\"}",
-                "lineId",
-                "1",
-                "bills",
-                "GOODS|PO-REED|1",
-                "quantityInBooks",
-                "",
-                "lineId",
-                "2",
-                "bills",
-                "FREIGHT",
-                "quantityInBooks",
-                "");
-    }
-
-    private void decides(String how) throws Exception {
-        desk.sends(
-                Role.FINANCE,
-                "/invoices/" + ID + "/decide",
-                "commandId",
-                COMMAND,
-                "line",
-                "1",
-                "reason",
-                "two are missing",
-                "how",
-                how);
-    }
-
-    private MockHttpServletResponse spreads(String act) throws Exception {
-        return desk.sends(
-                Role.FINANCE,
-                "/landed-costs",
-                "commandId",
-                COMMAND,
-                "landedCostId",
-                "LC-1",
-                "what",
-                "FREIGHT",
-                "basis",
-                "VALUE",
-                "amount",
-                "25",
-                "amountCurrency",
-                "USD",
-                "delivery",
-                "D-1",
-                "act",
-                act);
     }
 }

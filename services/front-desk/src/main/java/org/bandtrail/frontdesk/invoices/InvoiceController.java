@@ -138,7 +138,8 @@ class InvoiceController {
         page.addAttribute("invoice", invoice);
         page.addAttribute("wrong", whole.matches().stream().filter(match -> !match.fine()).count());
         page.addAttribute("chargesMinor", whole.charges().stream().mapToLong(each -> each.amount().minor()).sum());
-        page.addAttribute("supplier", InboxController.names(invoicing).getOrDefault(invoice.supplierId(), invoice.supplierId()));
+        String supplier = invoice.supplierId();
+        page.addAttribute("supplier", InboxController.names(invoicing).getOrDefault(supplier, supplier));
         page.addAttribute("orderLines", invoicing.orderLines(invoice.supplierId()));
         page.addAttribute("entered", entered);
         return "invoice";

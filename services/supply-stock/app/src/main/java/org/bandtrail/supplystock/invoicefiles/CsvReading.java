@@ -78,7 +78,7 @@ final class CsvReading {
         if (lines.isEmpty()) {
             cells.problem(first.number(), "what", "No row is a line of goods.");
         }
-        List<Tax> taxes = InvoiceArithmetic.taxes(currency, lines, adjustments);
+        List<Tax> taxes = TaxSums.taxes(currency, lines, adjustments);
         Totals totals = totals(taxes);
         cells.refuseIfAny();
         String supplier = first.text("supplier");

@@ -3,7 +3,6 @@ package org.bandtrail.supplystock.invoicefiles;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,17 +11,15 @@ import org.bandtrail.supplystock.invoicefiles.SupplierInvoice.Adjustment;
 import org.bandtrail.supplystock.invoicefiles.SupplierInvoice.Line;
 import org.bandtrail.supplystock.invoicefiles.SupplierInvoice.Tax;
 import org.bandtrail.supplystock.invoicefiles.SupplierInvoice.Totals;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reckons a document again and tells every sum that does not come out. Rules BR-CO-10 to BR-CO-17 of EN 16931-1:2017
  * (from memory): line = quantity x price / base quantity, less its allowances, plus its charges; before tax = lines less
  * allowances plus charges; tax = rate x base for each rate; payable = with tax less prepaid plus rounding. Every amount
- * is rounded half up to the minor unit of its currency, once, at its own end. Nothing is mended: what the supplier
- * wrote stays, with the finding beside it.
+ * is rounded half up to the minor unit of its currency, once, at its own end. Nothing is mended: what the supplier wrote
+ * stays, with the finding beside it.
  */
 public final class InvoiceArithmetic {
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final int LIMIT_DIGITS = 15;
 
     private InvoiceArithmetic() {}
@@ -58,7 +55,7 @@ public final class InvoiceArithmetic {
         compare(findings, "", "The sum of the allowances", stated.allowances(), reckoned.allowances());
         compare(findings, "", "The sum of the charges", stated.charges(), reckoned.charges());
         compare(findings, "", "The sum before tax", stated.beforeTax(), reckoned.beforeTax());
-        Map<String, Long> bases = bases(invoice);
+        Map<String, Long> bases = TaxSums.bases(invoice);
         for (Tax tax : invoice.taxes()) {
             checkTax(findings, tax, bases);
         }
@@ -119,67 +116,17 @@ public final class InvoiceArithmetic {
                 Money.of(before + tax - prepaid.minor() + rounding.minor(), currency));
     }
 
-    /** Tax by rate over lines and adjustments that state one; empty if none does. */
-    public static List<Tax> taxes(String currency, List<Line> lines, List<Adjustment> adjustments) {
-        Map<String, Tax> byRate = new LinkedHashMap<>();
-        for (Line line : lines) {
-            addBase(byRate, line.taxCategory(), line.taxPercent(), line.amount());
-        }
-        for (Adjustment each : adjustments) {
-            addBase(byRate, each.taxCategory(), each.taxPercent(), Money.of(each.signedMinor(), currency));
-        }
-        return byRate.values().stream()
-                .map(tax -> new Tax(tax.category(), tax.percent(), tax.base(), ofBase(tax)))
-                .toList();
-    }
-
-    private static void addBase(
-            Map<String, Tax> byRate, @Nullable String category, @Nullable BigDecimal percent, Money base) {
-        if (percent != null) {
-            byRate.merge(
-                    rate(category, percent),
-                    new Tax(category, percent, base, Money.zero(base.currency())),
-                    (one, more) -> new Tax(category, percent, one.base().plus(more.base()), one.amount()));
-        }
-    }
-
-    /** Base times rate, rounded half up to the minor unit. */
-    private static Money ofBase(Tax tax) {
-        BigDecimal percent = tax.percent() == null ? BigDecimal.ZERO : tax.percent();
-        long minor = BigDecimal.valueOf(tax.base().minor())
-                .multiply(percent)
-                .divide(HUNDRED, 0, RoundingMode.HALF_UP)
-                .longValueExact();
-        return Money.of(minor, tax.base().currency());
-    }
-
-    private static Map<String, Long> bases(SupplierInvoice invoice) {
-        Map<String, Long> bases = new LinkedHashMap<>();
-        for (Tax tax : taxes(invoice.currency(), invoice.lines(), invoice.adjustments())) {
-            bases.put(rate(tax.category(), tax.percent()), tax.base().minor());
-        }
-        return bases;
-    }
-
     /** A rate that no line states says nothing about its base; the product is checked all the same. */
     private static void checkTax(List<Finding> findings, Tax tax, Map<String, Long> bases) {
-        String what = "Tax at %s %%".formatted(tax.percent() == null ? "0" : plain(tax.percent()));
-        Long base = bases.get(rate(tax.category(), tax.percent()));
+        String what = "Tax at %s %%".formatted(tax.percent() == null ? "0" : TaxSums.plain(tax.percent()));
+        Long base = bases.get(TaxSums.rate(tax.category(), tax.percent()));
         if (base != null) {
             Money reckoned = Money.of(base, tax.base().currency());
             compare(findings, "", "The base of " + what.toLowerCase(Locale.ROOT), tax.base(), reckoned);
         }
         if (tax.percent() != null) {
-            compare(findings, "", what, tax.amount(), ofBase(tax));
+            compare(findings, "", what, tax.amount(), TaxSums.ofBase(tax));
         }
-    }
-
-    private static String rate(@Nullable String category, @Nullable BigDecimal percent) {
-        return (category == null ? "" : category) + " " + (percent == null ? "" : plain(percent));
-    }
-
-    private static String plain(BigDecimal number) {
-        return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
     }
 
     private static long sum(List<Adjustment> adjustments, boolean charges) {

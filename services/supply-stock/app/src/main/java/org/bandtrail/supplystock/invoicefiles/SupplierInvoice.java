@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * One invoice or credit note as the supplier wrote it. Amounts have the sign of the document: a credit note's are
- * positive and count against. In JSON decimal numbers are text, so that no digit is lost on the way. All amounts are in the document's currency (ISO 4217).
+ * positive and count against. All amounts are in the document's currency (ISO 4217). In JSON decimal numbers are text,
+ * so that no digit is lost on the way.
  *
  * @param number the supplier's own number, as printed
  * @param dueOn the last day to pay, or null if the document says none

@@ -32,9 +32,10 @@ final class UblReader {
                 && !(root.namespace().equals(UBL + "Invoice-2") && root.name().equals("Invoice"))) {
             throw new UnreadableInvoice(
                     root.name(),
-                    "This XML is neither a UBL Invoice nor a UBL CreditNote. Ask the supplier for UBL 2.1, or use CSV.");
+                    "This XML is neither a UBL Invoice nor a UBL CreditNote."
+                            + " Ask the supplier for UBL 2.1, or use CSV.");
         }
-        this.currency = cells.currency(0, "DocumentCurrencyCode", text(root, "DocumentCurrencyCode"));
+        this.currency = cells.currency(0, "DocumentCurrencyCode", root.textAt("DocumentCurrencyCode"));
     }
 
     /**
@@ -47,9 +48,9 @@ final class UblReader {
     }
 
     private SupplierInvoice document() {
-        String number = cells.needed(0, "ID", text(root, "ID"));
-        var issued = cells.day(0, "IssueDate", text(root, "IssueDate"));
-        String due = first(text(root, "DueDate"), text(root, "PaymentMeans", "PaymentDueDate"));
+        String number = cells.needed(0, "ID", root.textAt("ID"));
+        var issued = cells.day(0, "IssueDate", root.textAt("IssueDate"));
+        String due = root.textAt("DueDate");
         String lineName = credit ? "CreditNoteLine" : "InvoiceLine";
         List<Line> lines = root.all(lineName).map(this::line).toList();
         if (lines.isEmpty()) {
@@ -69,8 +70,8 @@ final class UblReader {
                 due == null ? null : cells.day(0, "DueDate", due),
                 currency,
                 supplierNames(),
-                text(root, "OrderReference", "ID"),
-                text(root, "BillingReference", "InvoiceDocumentReference", "ID"),
+                root.textAt("OrderReference", "ID"),
+                root.textAt("BillingReference", "InvoiceDocumentReference", "ID"),
                 lines,
                 adjustments,
                 taxes,
@@ -81,40 +82,40 @@ final class UblReader {
         Optional<XmlTree> party = root.at("AccountingSupplierParty", "Party");
         return party.stream()
                 .flatMap(found -> Stream.of(
-                        text(found, "PartyName", "Name"),
-                        text(found, "PartyLegalEntity", "RegistrationName"),
-                        text(found, "PartyIdentification", "ID"),
-                        text(found, "PartyTaxScheme", "CompanyID"),
-                        text(found, "PartyLegalEntity", "CompanyID")))
+                        found.textAt("PartyName", "Name"),
+                        found.textAt("PartyLegalEntity", "RegistrationName"),
+                        found.textAt("PartyIdentification", "ID"),
+                        found.textAt("PartyTaxScheme", "CompanyID"),
+                        found.textAt("PartyLegalEntity", "CompanyID")))
                 .flatMap(name -> Optional.ofNullable(name).stream())
                 .distinct()
                 .toList();
     }
 
     private Line line(XmlTree line) {
-        String id = cells.needed(0, line.name() + "/ID", text(line, "ID"));
+        String id = cells.needed(0, line.name() + "/ID", line.textAt("ID"));
         String path = "line " + id + "/";
         String counted = credit ? "CreditedQuantity" : "InvoicedQuantity";
         Optional<XmlTree> quantity = line.at(counted);
-        String per = text(line, "Price", "BaseQuantity");
+        String per = line.textAt("Price", "BaseQuantity");
         return new Line(
                 id,
-                cells.number(0, path + counted, quantity.map(XmlTree::text).orElse(null)),
+                cells.number(0, path + counted, line.textAt(counted)),
                 cells.needed(
                         0,
                         path + "unitCode",
                         quantity.map(each -> each.attribute("unitCode")).orElse(null)),
-                cells.number(0, path + "PriceAmount", text(line, "Price", "PriceAmount")),
+                cells.number(0, path + "PriceAmount", line.textAt("Price", "PriceAmount")),
                 per == null ? BigDecimal.ONE : positive(path + "BaseQuantity", per),
                 money(line, path, "LineExtensionAmount"),
                 cells.needed(
-                        0, path + "Item/Name", first(text(line, "Item", "Name"), text(line, "Item", "Description"))),
-                text(line, "Item", "SellersItemIdentification", "ID"),
-                text(line, "OrderLineReference", "OrderReference", "ID"),
-                text(line, "OrderLineReference", "LineID"),
+                        0, path + "Item/Name", line.textAt("Item", "Name")),
+                line.textAt("Item", "SellersItemIdentification", "ID"),
+                line.textAt("OrderLineReference", "OrderReference", "ID"),
+                line.textAt("OrderLineReference", "LineID"),
                 adjustments(line),
-                text(line, "Item", "ClassifiedTaxCategory", "ID"),
-                percent(path, text(line, "Item", "ClassifiedTaxCategory", "Percent")));
+                line.textAt("Item", "ClassifiedTaxCategory", "ID"),
+                percent(path, line.textAt("Item", "ClassifiedTaxCategory", "Percent")));
     }
 
     private BigDecimal positive(String path, String text) {
@@ -129,21 +130,21 @@ final class UblReader {
     private List<Adjustment> adjustments(XmlTree owner) {
         List<Adjustment> adjustments = new ArrayList<>();
         owner.all("AllowanceCharge").forEach(each -> {
-            String indicator = cells.needed(0, "AllowanceCharge/ChargeIndicator", text(each, "ChargeIndicator"));
+            String indicator = cells.needed(0, "AllowanceCharge/ChargeIndicator", each.textAt("ChargeIndicator"));
             adjustments.add(new Adjustment(
                     indicator.equals("true") || indicator.equals("1"),
-                    Optional.ofNullable(text(each, "AllowanceChargeReason")).orElse("no reason given"),
+                    Optional.ofNullable(each.textAt("AllowanceChargeReason")).orElse("no reason given"),
                     money(each, "AllowanceCharge/", "Amount"),
-                    text(each, "TaxCategory", "ID"),
-                    percent("AllowanceCharge/", text(each, "TaxCategory", "Percent"))));
+                    each.textAt("TaxCategory", "ID"),
+                    percent("AllowanceCharge/", each.textAt("TaxCategory", "Percent"))));
         });
         return adjustments;
     }
 
     private Tax tax(XmlTree subtotal) {
         return new Tax(
-                text(subtotal, "TaxCategory", "ID"),
-                percent("TaxSubtotal/", text(subtotal, "TaxCategory", "Percent")),
+                subtotal.textAt("TaxCategory", "ID"),
+                percent("TaxSubtotal/", subtotal.textAt("TaxCategory", "Percent")),
                 money(subtotal, "TaxSubtotal/", "TaxableAmount"),
                 money(subtotal, "TaxSubtotal/", "TaxAmount"));
     }
@@ -194,16 +195,5 @@ final class UblReader {
 
     private @Nullable BigDecimal percent(String path, @Nullable String text) {
         return text == null ? null : cells.number(0, path + "Percent", text);
-    }
-
-    private static @Nullable String text(XmlTree owner, String... path) {
-        return owner.at(path)
-                .map(XmlTree::text)
-                .filter(found -> !found.isEmpty())
-                .orElse(null);
-    }
-
-    private static @Nullable String first(@Nullable String one, @Nullable String other) {
-        return one == null ? other : one;
     }
 }

@@ -81,7 +81,8 @@ public final class UnitCode {
         }
         if (content == null || content <= 0) {
             throw new IllegalArgumentException(
-                    "Unit [%s] is a %s whose content no quote of the supplier says. Enter the pack size of the quote first."
+                    ("Unit [%s] is a %s whose content no quote of the supplier says."
+                                    + " Enter the pack size of the quote first.")
                             .formatted(unit, PACKAGES.getOrDefault(unit, "piece")));
         }
         long each = counted && pieces != null ? pieces : 1;

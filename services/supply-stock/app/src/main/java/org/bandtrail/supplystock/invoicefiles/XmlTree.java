@@ -13,6 +13,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An XML document as elements with text, read by the JDK's pull parser. It comes from a stranger: document type
@@ -154,5 +155,10 @@ final class XmlTree {
             here = here.flatMap(element -> element.all(step).findFirst());
         }
         return here;
+    }
+
+    /** The text of the first element down a path, or null if there is none or it is blank. */
+    @Nullable String textAt(String... path) {
+        return at(path).map(XmlTree::text).filter(found -> !found.isEmpty()).orElse(null);
     }
 }

@@ -40,8 +40,8 @@ final class InvoicePaper {
     private void head(InvoiceEvent.Registered registered) {
         InvoiceDocument paper = registered.document();
         jdbc.sql("""
-                        INSERT INTO invoice (invoice_id, supplier_id, kind, number, issued_on, due_on, currency, credits,
-                            order_text, tax_minor, payable_minor, source, by_person, registered_at)
+                        INSERT INTO invoice (invoice_id, supplier_id, kind, number, issued_on, due_on, currency,
+                            credits, order_text, tax_minor, payable_minor, source, by_person, registered_at)
                         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
                 .param(registered.invoiceId().value())
                 .param(paper.supplier().value())

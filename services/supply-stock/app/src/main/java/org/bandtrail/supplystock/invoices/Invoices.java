@@ -65,7 +65,8 @@ public class Invoices {
     /** Papers of a supplier with this number, whatever their amounts; withdrawn ones left out. */
     public List<InvoiceRow> numbered(String supplier, String number) {
         return jdbc.sql("""
-                        SELECT * FROM invoice WHERE supplier_id = ? AND upper(number) = upper(?) AND state <> 'withdrawn'
+                        SELECT * FROM invoice
+                        WHERE supplier_id = ? AND upper(number) = upper(?) AND state <> 'withdrawn'
                         ORDER BY registered_at""").params(supplier, number).query(Invoices::row).list();
     }
 

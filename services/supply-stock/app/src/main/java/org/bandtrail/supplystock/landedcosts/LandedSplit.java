@@ -7,8 +7,8 @@ import org.bandtrail.supplystock.costs.LargestRemainder;
 
 /**
  * Spreads an amount over lines of deliveries and, within each line, over its reels and batches by quantity. Both steps
- * are by largest remainder (see {@link LargestRemainder}), so the shares of the lines add up to the amount, and those of
- * the reels to the share of their line. Valid for any amount, also negative, and lines of which at least one weighs
+ * are by largest remainder (see {@link LargestRemainder}), so the shares of the lines add up to the amount, and those
+ * of the reels to the share of their line. Valid for any amount, also negative, and lines of which at least one weighs
  * something.
  */
 public final class LandedSplit {

@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 
 class CsvInvoiceTest {
     private static final String HEADER =
-            "number;issued_on;currency;what;line;item;sellers_item;order;order_line;quantity;unit;price;per;amount;payable\n";
+            "number;issued_on;currency;what;line;item;sellers_item;order;order_line;quantity;unit;price;per;amount;"
+                    + "payable\n";
 
     @Test
     void lines_charges_and_a_payable_sum_are_read() {

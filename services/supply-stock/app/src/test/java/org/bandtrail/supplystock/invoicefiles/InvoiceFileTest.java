@@ -25,7 +25,7 @@ class InvoiceFileTest {
                 "EUR",
                 invoice.lines(),
                 invoice.adjustments(),
-                InvoiceArithmetic.taxes("EUR", invoice.lines(), invoice.adjustments()),
+                TaxSums.taxes("EUR", invoice.lines(), invoice.adjustments()),
                 Money.zero("EUR"),
                 Money.zero("EUR"));
         assertThat(again.lines()).isEqualTo(Money.of(1_300_00, "EUR"));

@@ -1,15 +1,10 @@
 package org.bandtrail.supplystock.invoicematches;
 
-import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Base64;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.UUID;
+import java.util.stream.StreamSupport;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
@@ -37,12 +32,11 @@ import org.bandtrail.supplystock.suppliers.OrderUnit;
 import org.bandtrail.supplystock.suppliers.Packing;
 import org.bandtrail.supplystock.suppliers.SupplierCommand;
 import org.bandtrail.supplystock.suppliers.SupplierId;
-import org.springframework.web.client.RestClient;
 import tools.jackson.databind.JsonNode;
 
 /**
  * A supplier, an order of ten reels of 45.720 m at USD 48.50 each, and what came of it, all under one name so that tests
- * do not meet; and the HTTP a finance officer speaks.
+ * do not meet.
  */
 final class BoughtGoods {
     static final long REEL = 45_720;
@@ -52,20 +46,10 @@ final class BoughtGoods {
     private final String seller;
     private final Work work;
     private final Commands commands;
-    private final Projectors projectors;
-    private final RestClient http;
+    private final FinanceDesk desk;
 
     BoughtGoods(String name, Work work, Commands commands, Projectors projectors, String url, String key) {
-        this(
-                name,
-                name,
-                work,
-                commands,
-                projectors,
-                RestClient.builder()
-                        .baseUrl(url)
-                        .defaultHeader("Authorization", "Bearer " + key)
-                        .build());
+        this(name, name, work, commands, new FinanceDesk(url, key, projectors));
         work.inOneTransaction(() -> {
             commands.send(new SupplierCommand.Register(supplier(), "Supplier of " + name, WHO, MAY));
             return name;
@@ -74,18 +58,17 @@ final class BoughtGoods {
     }
 
     private BoughtGoods(
-            String name, String seller, Work work, Commands commands, Projectors projectors, RestClient http) {
+            String name, String seller, Work work, Commands commands, FinanceDesk desk) {
         this.name = name;
         this.seller = seller;
         this.work = work;
         this.commands = commands;
-        this.projectors = projectors;
-        this.http = http;
+        this.desk = desk;
     }
 
     /** A second order to the same supplier. */
     BoughtGoods andAnother(String other) {
-        BoughtGoods more = new BoughtGoods(other, seller, work, commands, projectors, http);
+        BoughtGoods more = new BoughtGoods(other, seller, work, commands, desk);
         more.order();
         return more;
     }
@@ -107,12 +90,12 @@ final class BoughtGoods {
                             null,
                             null,
                             null)),
-                    MAY.happened().atOffset(java.time.ZoneOffset.UTC).toLocalDate(),
+                    MAY.happened().atOffset(ZoneOffset.UTC).toLocalDate(),
                     WHO,
                     MAY));
             return name;
         });
-        caughtUp();
+        desk.caughtUp();
     }
 
     SupplierId supplier() {
@@ -164,7 +147,7 @@ final class BoughtGoods {
                     MAY));
             return name;
         });
-        caughtUp();
+        desk.caughtUp();
     }
 
     /** A quarter of this reel is on a tree of the site {@code SITE-name}. */
@@ -181,65 +164,36 @@ final class BoughtGoods {
                     MAY));
             return name;
         });
-        caughtUp();
+        desk.caughtUp();
     }
 
-    void caughtUp() {
-        if (!projectors.caughtUp(Duration.ofSeconds(10))) {
-            throw new AssertionError("The read models did not catch up.");
-        }
+    /** The HTTP a finance officer speaks. */
+    FinanceDesk desk() {
+        return desk;
     }
 
-    JsonNode get(String path) {
-        return Objects.requireNonNull(http.get().uri(path).retrieve().body(JsonNode.class));
+    /** Millimetres billed against the order so far. */
+    long billed() {
+        JsonNode rows = desk.get("/invoices/order-lines?supplier=" + supplier()).get("rows");
+        return StreamSupport.stream(rows.spliterator(), false)
+                .filter(row -> row.get("purchaseId").asString().equals(purchase().value()))
+                .mapToLong(row -> row.get("billed").asLong())
+                .sum();
     }
 
-    JsonNode post(String path, String person, Map<String, ?> body) {
-        Map<String, Object> sent = new HashMap<>(body);
-        sent.putIfAbsent("commandId", UUID.randomUUID().toString());
-        JsonNode answer = Objects.requireNonNull(http.post()
-                .uri(path)
-                .header("Bandtrail-Person", person)
-                .header("Content-Type", "application/json")
-                .body(sent)
-                .retrieve()
-                .body(JsonNode.class));
-        caughtUp();
-        return answer;
+    /** What a reel costs now, in cents. */
+    long cost(int reel) {
+        JsonNode balance = desk.get("/reels/" + reel(reel)).get("balance");
+        return balance.get("cost").get("minor").asLong();
     }
 
     /** A preview of this CSV. */
     JsonNode preview(String csv) {
-        String content = Base64.getEncoder().encodeToString(csv.getBytes(StandardCharsets.UTF_8));
-        return Objects.requireNonNull(http.post()
-                .uri("/invoices/preview")
-                .header("Content-Type", "application/json")
-                .body(Map.of(
-                        "content",
-                        content,
-                        "source",
-                        name + ".csv",
-                        "supplierId",
-                        supplier().value()))
-                .retrieve()
-                .body(JsonNode.class));
+        return desk.preview(csv, name + ".csv", supplier().value());
     }
 
     /** Keeps this CSV as its preview shows it, each line with what it most probably bills; the invoice's identity. */
     String keep(String csv) {
-        JsonNode preview = preview(csv);
-        JsonNode kept = post(
-                "/invoices",
-                "P-FIN",
-                Map.of(
-                        "supplierId",
-                        supplier().value(),
-                        "document",
-                        preview.get("document"),
-                        "source",
-                        name + ".csv",
-                        "lines",
-                        preview.get("choices")));
-        return kept.get("invoiceId").asString();
+        return desk.keep(csv, name + ".csv", supplier().value());
     }
 }

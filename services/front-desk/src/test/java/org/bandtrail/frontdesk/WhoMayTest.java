@@ -27,6 +27,7 @@ class WhoMayTest {
         "/kits/K-1/release,  DEPOT LEAD",
         "/kits/K-1/sign,     DEPOT CREW LEAD",
         "/counts,            DEPOT LEAD",
+        "/counts/rules,      LEAD",
         "/counts/C-1/lines,  DEPOT LEAD",
         "/counts/C-1/approve, DEPOT LEAD",
         "/discrepancies/put-right, DEPOT LEAD",

@@ -46,7 +46,11 @@ class CountsController {
         page.addAttribute(
                 "closed", counts.rows().stream().filter(count -> !open.contains(count)).toList());
         page.addAttribute("next", counts.next());
-        page.addAttribute("due", plan.rows().stream().filter(Counted.Due::due).toList());
+        List<Counted.Due> due =
+                plan.rows().stream().filter(Counted.Due::due).toList();
+        page.addAttribute("due", due);
+        page.addAttribute(
+                "places", due.stream().map(Counted.Due::place).distinct().count());
         page.addAttribute("later", plan.rows().stream().filter(row -> !row.due()).toList());
         page.addAttribute("more", plan.next() != null);
         page.addAttribute("rules", counting.rules());

@@ -26,6 +26,9 @@ final class LateEntries {
     }
 
     List<Cause> causes() {
+        if (!open.pieces() && Math.abs(open.gap()) < policy.shortestPieceMm()) {
+            return List.of();
+        }
         List<Cause> causes = new ArrayList<>();
         if (open.custody().isPersons() && open.gap() > 0) {
             quietBeforeTheReturn().ifPresent(causes::add);

@@ -22,6 +22,9 @@ import org.springframework.stereotype.Component;
  */
 @Component
 class PuttingRight {
+    /** From tree to bag to load, and once more if a piece was put back into use in between. */
+    private static final int STEPS = 4;
+
     private final JdbcClient jdbc;
     private final Findings findings;
     private final Commands commands;
@@ -65,13 +68,49 @@ class PuttingRight {
     void putRight(Way way, long balance) {
         boolean out = balance > 0;
         SiteId site = site(way);
-        Place place = way.place();
-        send(way, way.id(), out ? place : way.through(), out ? way.through() : place, way.other(), site);
         String other = way.other();
+        boolean takenFromOther = out && other != null;
+        Place through = follow(
+                way.reel() ? "reel" : "batch",
+                takenFromOther ? other : way.id(),
+                way.through(),
+                out && !takenFromOther ? 1 : way.quantity());
+        send(way, way.id(), out ? way.place() : through, out ? through : way.place(), other, site);
         if (other != null) {
             Place theirs = opposite(way, other, out);
-            send(way, other, out ? way.through() : theirs, out ? theirs : way.through(), way.id(), site);
+            send(way, other, out ? through : theirs, out ? theirs : through, way.id(), site);
         }
+    }
+
+    /**
+     * Where the piece is by now: what was on a tree may be in a bag or gone with a load since, and a correction has to
+     * begin where the books have it.
+     */
+    private Place follow(String prefix, String id, Place told, long quantity) {
+        Place place = told;
+        for (int step = 0; step < STEPS && inTheField(place) && at(prefix, id, place) < quantity; step++) {
+            Place from = place;
+            place = jdbc.sql("SELECT target FROM %s_history WHERE id = ? AND source = ? ORDER BY position DESC LIMIT 1"
+                            .formatted(prefix))
+                    .params(id, from.toString())
+                    .query(String.class)
+                    .optional()
+                    .map(Place::parse)
+                    .orElse(told);
+        }
+        return place;
+    }
+
+    private static boolean inTheField(Place place) {
+        return place.kind() == PlaceKind.TREE || place.kind() == PlaceKind.BAG;
+    }
+
+    private long at(String prefix, String id, Place place) {
+        return jdbc.sql("SELECT coalesce(sum(quantity), 0) FROM %s_place WHERE id = ? AND place_kind = ? AND place_id = ?"
+                        .formatted(prefix))
+                .params(id, place.kind().word(), place.id())
+                .query(Long.class)
+                .single();
     }
 
     private void send(
@@ -115,13 +154,7 @@ class PuttingRight {
     private Place stillOut(Way way, String other) {
         boolean ofPerson = way.place().kind() == PlaceKind.CREW || way.place().kind() == PlaceKind.MISSING;
         Place crew = new Place(PlaceKind.CREW, way.place().id());
-        boolean there = ofPerson
-                && jdbc.sql("SELECT count(*) FROM %s_place WHERE id = ? AND place_kind = 'crew' AND place_id = ? AND quantity > 0"
-                                        .formatted(way.reel() ? "reel" : "batch"))
-                                .params(other, crew.id())
-                                .query(Long.class)
-                                .single()
-                        > 0;
+        boolean there = ofPerson && at(way.reel() ? "reel" : "batch", other, crew) > 0;
         if (!there) {
             throw new WaitingRefused.NothingOppositeThere(
                     other,

@@ -48,6 +48,23 @@ class CauseFinderTest {
     }
 
     @Test
+    void a_gap_shorter_than_any_band_is_no_fact_that_is_still_to_come() {
+        SplittableRandom random = new SplittableRandom(SEED);
+        Case open = Mistake.LAST_FACTS_STILL_ON_A_TELEPHONE
+                .booksOf(FieldDay.any(random), random)
+                .open()
+                .getFirst();
+        assertThat(finder.likely(open)).extracting(Cause::kind).contains(CauseKind.LATE_ENTRY);
+
+        assertThat(finder.likely(gap(open, 199))).extracting(Cause::kind).doesNotContain(CauseKind.LATE_ENTRY);
+        assertThat(finder.likely(gap(open, 200))).extracting(Cause::kind).contains(CauseKind.LATE_ENTRY);
+    }
+
+    private static Case gap(Case open, long gap) {
+        return new Case(open.subject(), false, open.place(), gap, open.since(), open.others(), open.fromPerson());
+    }
+
+    @Test
     void where_books_and_field_agree_no_cause_is_named() {
         SplittableRandom random = new SplittableRandom(SEED);
         Case open = Mistake.ONE_PIECE_TOLD_TWICE
@@ -56,9 +73,6 @@ class CauseFinderTest {
                 .getFirst();
         assertThat(finder.likely(open)).isNotEmpty();
 
-        Case settled = new Case(
-                open.subject(), false, open.place(), 0, open.since(), open.others(), open.fromPerson());
-
-        assertThat(finder.likely(settled)).isEmpty();
+        assertThat(finder.likely(gap(open, 0))).isEmpty();
     }
 }

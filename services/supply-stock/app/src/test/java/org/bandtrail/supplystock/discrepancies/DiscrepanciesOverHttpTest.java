@@ -14,6 +14,7 @@ import java.util.UUID;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
+import org.bandtrail.kernel.BagId;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.KitId;
 import org.bandtrail.kernel.Length;
@@ -91,6 +92,36 @@ class DiscrepanciesOverHttpTest {
         assertThat(get("/reels/DQ-13").path("balance").path("charged").path("minor").asLong())
                 .isZero();
         assertThat(get("/reels/DQ-12").path("history").toString()).contains("put right", "label read wrong");
+        assertThat(get("/audit").path("zero").asBoolean()).isTrue();
+    }
+
+    @Test
+    void a_piece_that_went_into_a_bag_since_is_put_right_where_it_is_now() {
+        PersonId person = new PersonId("P-36");
+        out("DQ-92", person);
+        fitted("DQ-93", person, "1.187 m");
+        back("DQ-92", person, "48.813 m");
+        Place bag = Place.bag(new BagId("DQ-BAG"));
+        send(new ReelCommand.RecordFact(
+                new ReelId("DQ-93"),
+                "taken down",
+                TREE,
+                bag,
+                Length.parse("1.187 m"),
+                null,
+                person,
+                Occurred.at(MORNING.plus(Duration.ofDays(20)))));
+
+        ok("/discrepancies/put-right", """
+                {"material": "reel", "id": "DQ-93", "place": "crew:P-36", "through": "tree:DQ-T1", "other": "DQ-92",
+                 "reason": "label read wrong"}""");
+
+        assertThat(question("DQ-92").isMissingNode()).isTrue();
+        assertThat(question("DQ-93").isMissingNode()).isTrue();
+        assertThat(get("/reels/DQ-92").path("balance").path("inBagMm").asLong()).isEqualTo(1_187);
+        // 1.187 m of 50 m for 18.00 are 42.73 cents.
+        assertThat(get("/reels/DQ-92").path("balance").path("charged").path("minor").asLong())
+                .isEqualTo(43);
         assertThat(get("/audit").path("zero").asBoolean()).isTrue();
     }
 

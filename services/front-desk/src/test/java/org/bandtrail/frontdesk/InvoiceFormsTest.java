@@ -104,14 +104,16 @@ class InvoiceFormsTest {
 
     @Test
     void the_button_says_whether_a_line_is_held_or_how_it_is_settled() throws Exception {
-        desk.services().answers("POST /invoices/" + ID + "/hold", 409, "{\"title\":\"No\",\"status\":409,\"detail\":\"d\"}");
-        desk.services().answers("POST /invoices/" + ID + "/settle", 409, "{\"title\":\"No\",\"status\":409,\"detail\":\"d\"}");
+        String no = "{\"title\":\"No\",\"status\":409,\"detail\":\"d\"}";
+        desk.services().answers("POST /invoices/" + ID + "/hold", 409, no);
+        desk.services().answers("POST /invoices/" + ID + "/settle", 409, no);
 
         decides("HOLD");
         assertThat(desk.services().last("POST").path()).endsWith("/hold");
         assertThat(desk.services().last("POST").body()).doesNotContain("\"how\"").contains("\"line\":\"1\"");
         decides("PAY_RECEIVED");
-        assertThat(desk.services().last("POST").body()).contains("\"how\":\"PAY_RECEIVED\"", "\"reason\":\"two are missing\"");
+        assertThat(desk.services().last("POST").body())
+                .contains("\"how\":\"PAY_RECEIVED\"", "\"reason\":\"two are missing\"");
     }
 
     @Test

@@ -41,7 +41,7 @@ class InvoicePagesTest {
             value = {
                 "/invoices                  | 2 invoices wait                     | Supplier of REED",
                 "/invoices                  | credit note                         | USD -7.01",
-                "/invoices/INV-207FE48C7F10C26E | 2 lines need                    | USD 8.00 less. Accept it with a reason",
+                "/invoices/INV-207FE48C7F10C26E | 2 lines need | USD 8.00 less. Accept it with a reason",
                 "/invoices/INV-207FE48C7F10C26E | 365760 mm                       | 457.20 m",
                 "/invoices/INV-207FE48C7F10C26E | nobody ordered it               | Spread what is left",
                 "/invoices/new              | UBL 2.1 (XML) or CSV                | Look at it",

@@ -6,7 +6,7 @@ CREATE TABLE billed_line (
     purchase_id      varchar(40) NOT NULL,
     line             integer     NOT NULL,                       -- of the purchase
     quantity         bigint      NOT NULL,                       -- millimetres or pieces
-    net_minor        bigint      NOT NULL,                       -- minor units, what the supplier is paid for it before tax
+    net_minor        bigint      NOT NULL,                       -- minor units, what is paid for it before tax
     at_receipt_minor bigint      NOT NULL,                       -- minor units, what the same goods cost when received
     currency         varchar(3)  NOT NULL,                       -- ISO 4217
     verdict          text        NOT NULL,                       -- matches, price differs ...

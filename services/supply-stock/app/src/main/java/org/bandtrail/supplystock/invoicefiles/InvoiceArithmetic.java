@@ -14,10 +14,10 @@ import org.bandtrail.supplystock.invoicefiles.SupplierInvoice.Totals;
 
 /**
  * Reckons a document again and tells every sum that does not come out. Rules BR-CO-10 to BR-CO-17 of EN 16931-1:2017
- * (from memory): line = quantity x price / base quantity, less its allowances, plus its charges; before tax = lines less
- * allowances plus charges; tax = rate x base for each rate; payable = with tax less prepaid plus rounding. Every amount
- * is rounded half up to the minor unit of its currency, once, at its own end. Nothing is mended: what the supplier wrote
- * stays, with the finding beside it.
+ * (from memory): line = quantity x price / base quantity, less its allowances, plus its charges; before tax = lines
+ * less allowances plus charges; tax = rate x base for each rate; payable = with tax less prepaid plus rounding. Every
+ * amount is rounded half up to the minor unit of its currency, once, at its own end. Nothing is mended: what the
+ * supplier wrote stays, with the finding beside it.
  */
 public final class InvoiceArithmetic {
     private static final int LIMIT_DIGITS = 15;

@@ -83,12 +83,7 @@ final class XmlTree {
                 case XMLStreamConstants.START_ELEMENT -> {
                     XmlTree element = element(xml);
                     elements++;
-                    if (elements > ELEMENTS_AT_MOST || open.size() >= DEPTH_AT_MOST) {
-                        throw new UnreadableInvoice(
-                                element.name,
-                                "The file has more than %d elements or %d levels; no invoice has."
-                                        .formatted(ELEMENTS_AT_MOST, DEPTH_AT_MOST));
-                    }
+                    limit(element, elements, open.size());
                     if (open.isEmpty()) {
                         root = element;
                     } else {
@@ -114,6 +109,15 @@ final class XmlTree {
             throw new UnreadableInvoice("", "The file is empty.");
         }
         return root;
+    }
+
+    private static void limit(XmlTree element, int elements, int depth) {
+        if (elements > ELEMENTS_AT_MOST || depth >= DEPTH_AT_MOST) {
+            throw new UnreadableInvoice(
+                    element.name,
+                    "The file has more than %d elements or %d levels; no invoice has."
+                            .formatted(ELEMENTS_AT_MOST, DEPTH_AT_MOST));
+        }
     }
 
     private static XmlTree element(XMLStreamReader xml) {

@@ -71,7 +71,7 @@ public abstract sealed class MatchRefused extends Refusal {
 
         AllOfItCame(String line) {
             super(
-                    "Line [%s] bills nothing beyond what came, or no ordered goods. Accept it, or settle it as not paid."
+                    "Line [%s] bills nothing beyond what came. Accept it, or settle it as not paid."
                             .formatted(line));
         }
     }

@@ -35,8 +35,8 @@ import org.bandtrail.supplystock.suppliers.SupplierId;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A supplier, an order of ten reels of 45.720 m at USD 48.50 each, and what came of it, all under one name so that tests
- * do not meet.
+ * A supplier, an order of ten reels of 45.720 m at USD 48.50 each, and what came of it, all under one name so that
+ * tests do not meet.
  */
 final class BoughtGoods {
     static final long REEL = 45_720;

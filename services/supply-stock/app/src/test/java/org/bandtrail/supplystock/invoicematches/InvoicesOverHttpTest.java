@@ -45,13 +45,6 @@ class InvoicesOverHttpTest {
         goods.useAQuarter(1);
         String csv = HEADER + "A-1,,2026-05-19,USD,PO-DEAR,,1,Band tape,1,8,XRL,49.50,\n";
 
-        JsonNode look = goods.preview(csv);
-        assertThat(look.get("lines").get(0).get("verdict").asString()).isEqualTo("price differs");
-        assertThat(look.get("lines").get(0).get("billed").asLong()).isEqualTo(8 * BoughtGoods.REEL);
-        assertThat(goods.desk().get("/invoices?supplier=S-DEAR").get("rows").size())
-                .as("a preview stores nothing")
-                .isZero();
-
         String id = goods.keep(csv);
         assertThatThrownBy(() -> goods.desk().post("/invoices/" + id + "/approve", "P-FIN", Map.of()))
                 .isInstanceOf(HttpClientErrorException.Conflict.class)
@@ -78,6 +71,19 @@ class InvoicesOverHttpTest {
         assertThat(match.get("matches").get(0).get("carried").get("minor").asLong())
                 .isEqualTo(8_00);
         assertThat(match.get("matches").get(0).get("billedBefore").asLong()).isZero();
+    }
+
+    @Test
+    void a_preview_matches_every_line_and_stores_nothing() {
+        BoughtGoods goods = goods("LOOK");
+        goods.come("D-LOOK", 1, 8);
+
+        JsonNode look = goods.preview(HEADER + "A-0,,2026-05-19,USD,PO-LOOK,,1,Band tape,1,8,XRL,49.50,\n");
+
+        assertThat(look.get("lines").get(0).get("verdict").asString()).isEqualTo("price differs");
+        assertThat(look.get("lines").get(0).get("billed").asLong()).isEqualTo(8 * BoughtGoods.REEL);
+        assertThat(goods.desk().get("/invoices?supplier=S-LOOK").get("rows").size())
+                .isZero();
     }
 
     @Test

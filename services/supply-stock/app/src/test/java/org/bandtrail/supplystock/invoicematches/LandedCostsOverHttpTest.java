@@ -82,49 +82,19 @@ class LandedCostsOverHttpTest {
         String id = goods.keep(HEADER
                 + "A-9,,2026-05-19,USD,PO-CARRY,,1,Band tape,1,3,XRL,48.50,\n"
                 + ",,,,,charge,,Freight,,,,,100.00\n");
-        Map<String, Object> wish = Map.of(
-                "landedCostId",
-                "LC-CARRY",
-                "what",
-                "FREIGHT",
-                "basis",
-                "COUNT",
-                "invoiceId",
-                id,
-                "amount",
-                Map.of("minor", 100_00, "currency", "USD"),
-                "deliveries",
-                List.of("D-CARRY"));
 
-        goods.desk().post("/landed-costs", "P-FIN", wish);
+        goods.desk().post("/landed-costs", "P-FIN", freight("LC-CARRY", id, 100_00));
         assertThat(List.of(goods.cost(1), goods.cost(2), goods.cost(3)))
                 .as("100.00 over three: 33.34, 33.33, 33.33")
                 .containsExactly(48_50L + 33_34, 48_50L + 33_33, 48_50L + 33_33);
-        assertThatThrownBy(() -> goods.desk().post(
-                        "/landed-costs",
-                        "P-FIN",
-                        Map.of(
-                                "landedCostId",
-                                "LC-CARRY-2",
-                                "what",
-                                "FREIGHT",
-                                "basis",
-                                "COUNT",
-                                "invoiceId",
-                                id,
-                                "amount",
-                                Map.of("minor", 1, "currency", "USD"),
-                                "deliveries",
-                                List.of("D-CARRY"))))
+        assertThatThrownBy(() -> goods.desk().post("/landed-costs", "P-FIN", freight("LC-CARRY-2", id, 1)))
                 .hasMessageContaining("charges of USD 0.00 left to spread, not USD 0.01");
-        goods.desk().post("/landed-costs/LC-CARRY/take-back", "P-FIN", Map.of("reason", "it was of another delivery"));
+
+        Map<String, String> why = Map.of("reason", "it was of another delivery");
+        goods.desk().post("/landed-costs/LC-CARRY/take-back", "P-FIN", why);
         assertThat(goods.cost(1)).isEqualTo(48_50);
-        assertThat(goods.desk().get("/invoices/" + id)
-                        .get("invoice")
-                        .get("spread")
-                        .get("minor")
-                        .asLong())
-                .isZero();
+        JsonNode spread = goods.desk().get("/invoices/" + id).get("invoice").get("spread");
+        assertThat(spread.get("minor").asLong()).isZero();
     }
 
     @Test
@@ -167,5 +137,21 @@ class LandedCostsOverHttpTest {
 
     private BoughtGoods goods(String name) {
         return new BoughtGoods(name, work, commands, projectors, "http://127.0.0.1:" + port, key);
+    }
+
+    private static Map<String, ?> freight(String id, String invoice, long minor) {
+        return Map.of(
+                "landedCostId",
+                id,
+                "what",
+                "FREIGHT",
+                "basis",
+                "COUNT",
+                "invoiceId",
+                invoice,
+                "amount",
+                Map.of("minor", minor, "currency", "USD"),
+                "deliveries",
+                List.of("D-CARRY"));
     }
 }

@@ -22,6 +22,9 @@ class TrailPageTest {
         assertThat(page.split("<svg class=\"trail", -1))
                 .as("wide and tall for three materials")
                 .hasSize(7);
+        assertThat(page)
+                .contains("Tape on the way: 40.00 m, 40,000 mm stored", "/where?at=in-transit")
+                .contains("Tape in vehicles: 25.00 m", "Tape set aside: 5.00 m", "-10.00 m");
         assertThat(page).contains("Tape missing: 3.95 m, 3,950 mm stored").doesNotContain("written off");
     }
 

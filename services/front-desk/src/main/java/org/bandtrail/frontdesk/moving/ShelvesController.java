@@ -101,6 +101,18 @@ class ShelvesController {
         return driven(page, Entered.fresh(Map.of()));
     }
 
+    @GetMapping("/vehicles.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> vehiclesFile(@PathVariable String ending) {
+        return new Listing<Moved.Vehicle>()
+                .column("vehicle_id", Moved.Vehicle::vehicleId)
+                .column("name", Moved.Vehicle::name)
+                .column("depot_id", Moved.Vehicle::depotId)
+                .column("reels", Moved.Vehicle::reels)
+                .column("length_mm", Moved.Vehicle::mm)
+                .column("pieces", Moved.Vehicle::pieces)
+                .file("vehicles", ending, depotWork.vehicles());
+    }
+
     @PostMapping("/vehicles")
     String register(@RequestParam MultiValueMap<String, String> sent, Model page, RedirectAttributes next) {
         Form form = new Form(sent);

@@ -78,6 +78,13 @@ public final class DepotWork {
         return neighbour.get("/slittings/" + slittingId, Map.of(), Moved.Slitting.class);
     }
 
+    /** Labels for this many strips of a wide reel. */
+    public List<String> labels(String reelId, int strips) {
+        return neighbour
+                .get("/slittings/labels", Map.of("reel", reelId, "strips", strips), Moved.Labels.class)
+                .labels();
+    }
+
     private static Map<String, Object> withAfter(@Nullable String after) {
         Map<String, Object> asked = new HashMap<>();
         if (after != null) {

@@ -99,4 +99,7 @@ public final class Moved {
 
     /** A strip with its share of the cost. */
     public record Made(String reelId, String materialCode, long widthMm, Money cost) {}
+
+    /** Labels proposed for strips, in order across the width. */
+    public record Labels(List<String> labels) {}
 }

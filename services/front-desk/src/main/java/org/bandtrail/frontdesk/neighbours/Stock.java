@@ -33,7 +33,11 @@ public final class Stock {
             @Nullable String depotId,
             @Nullable List<String> people) {}
 
-    /** A reel and where its millimetres are. */
+    /**
+     * A reel and where its millimetres are.
+     *
+     * @param slitMm what was slit into narrower reels; negative on a reel that was made by slitting
+     */
     public record Reel(
             String reelId,
             @Nullable String materialCode,
@@ -46,6 +50,10 @@ public final class Stock {
             long disposedMm,
             long writtenOffMm,
             long missingMm,
+            long setAsideMm,
+            long inVehicleMm,
+            long inTransitMm,
+            long slitMm,
             @Nullable String place,
             @Nullable Money cost,
             @Nullable Money charged,
@@ -68,6 +76,9 @@ public final class Stock {
             long disposedPieces,
             long writtenOffPieces,
             long missingPieces,
+            long setAsidePieces,
+            long inVehiclePieces,
+            long inTransitPieces,
             @Nullable String place,
             @Nullable Money cost,
             @Nullable Money charged,
@@ -142,9 +153,25 @@ public final class Stock {
      */
     public record Trail(Along tape, Along mesh, Along fasteners, Along unknown) {}
 
-    /** How much is at each station; received is the sum of the others. Negative where the field took more. */
+    /**
+     * How much is at each station; received is the sum of the others. Negative where the field took more.
+     *
+     * @param slit what wide reels lost to narrow ones, less the length of the narrow ones: below zero, as strips add up
+     *     to more length than the reel they come from
+     */
     public record Along(
-            long received, long depot, long crew, long tree, long bag, long disposed, long missing, long writtenOff) {}
+            long received,
+            long setAside,
+            long depot,
+            long transit,
+            long vehicle,
+            long crew,
+            long tree,
+            long bag,
+            long disposed,
+            long slit,
+            long missing,
+            long writtenOff) {}
 
     /** What is at one place. */
     public record AtPlace(String place, long tapeMm, long meshMm, long pieces) {}

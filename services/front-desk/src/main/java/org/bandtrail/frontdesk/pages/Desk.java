@@ -92,6 +92,10 @@ public record Desk(
         return switch (place.substring(0, place.indexOf(':'))) {
             case "tree" -> "/trees/" + id;
             case "depot", "crew" -> "/reels?place=" + place;
+            case "set-aside" -> "/set-aside";
+            case "vehicle" -> "/reels?place=" + place;
+            case "in-transit" -> "/transfers/" + id;
+            case "slit" -> "/slittings/" + id;
             case "bag" -> "/waste";
             case "missing" -> "/audit";
             case "disposed" -> "/waste";

@@ -83,7 +83,7 @@ class SignInWiring {
                                 "/slittings",
                                 "/set-up/**")
                         .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/transfers/new", "/slittings/new", "/set-up")
+                        .requestMatchers("/transfers/new", "/slittings/new", "/set-up/**")
                         .hasAnyRole("DEPOT", "LEAD")
                         .requestMatchers(HttpMethod.POST, "/counts/rules")
                         .hasRole("LEAD")

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.bandtrail.frontdesk.neighbours.Stock;
 import org.bandtrail.frontdesk.wording.Figures;
 
@@ -16,31 +17,39 @@ import org.bandtrail.frontdesk.wording.Figures;
  * @param inPieces whether the amounts are pieces; otherwise they are mm
  */
 public record Flow(String material, String name, List<Stop> stops, boolean inPieces) {
-    private static final List<Map.Entry<String, String>> PLACES = List.of(
-            Map.entry("depot", "in depots"),
-            Map.entry("crew", "with crews"),
-            Map.entry("missing", "missing"),
-            Map.entry("written-off", "written off"),
-            Map.entry("tree", "on trees"),
-            Map.entry("bag", "in waste bags"),
-            Map.entry("disposed", "disposed"));
+    private static final List<Station> STATIONS = List.of(
+            new Station("set-aside", "set aside", false, true),
+            new Station("depot", "in depots", false, false),
+            new Station("in-transit", "on the way", false, true),
+            new Station("vehicle", "in vehicles", false, true),
+            new Station("crew", "with crews", false, false),
+            new Station("slit", "slit", true, true),
+            new Station("missing", "missing", true, true),
+            new Station("written-off", "written off", true, true),
+            new Station("tree", "on trees", false, false),
+            new Station("bag", "in waste bags", false, false),
+            new Station("disposed", "disposed", false, false));
 
     /** The kinds of places in the order of the trail, with their words. */
     static final Map<String, String> KINDS = kinds();
 
+    private record Station(String key, String name, boolean lost, boolean seldom) {}
+
     private static Map<String, String> kinds() {
         Map<String, String> kinds = new LinkedHashMap<>();
-        PLACES.forEach(place -> kinds.put(place.getKey(), place.getValue()));
+        STATIONS.forEach(station -> kinds.put(station.key(), station.name()));
         return Collections.unmodifiableMap(kinds);
     }
 
     /**
      * One place on the way.
      *
-     * @param amount what rests there; negative where the field took more than the books knew
-     * @param lost whether this is material that left the trail: missing or written off
+     * @param amount what rests there; negative where the field took more than the books knew, or where slitting made
+     *     more length than it took
+     * @param lost whether this is material that left the trail: missing, written off or slit into other reels
+     * @param seldom whether it is drawn only where there is something
      */
-    public record Stop(String key, String name, long amount, String link, boolean lost) {}
+    public record Stop(String key, String name, long amount, String link, boolean lost, boolean seldom) {}
 
     /** What was received in all: the sum of what rests anywhere. */
     public long received() {
@@ -71,8 +80,12 @@ public record Flow(String material, String name, List<Stop> stops, boolean inPie
                 name,
                 material.equals("fastener"),
                 List.of(
+                        along.setAside(),
                         along.depot(),
+                        along.transit(),
+                        along.vehicle(),
                         along.crew(),
+                        along.slit(),
                         along.missing(),
                         along.writtenOff(),
                         along.tree(),
@@ -88,8 +101,12 @@ public record Flow(String material, String name, List<Stop> stops, boolean inPie
                 reel.reelId(),
                 false,
                 List.of(
+                        reel.setAsideMm(),
                         reel.inDepotMm(),
+                        reel.inTransitMm(),
+                        reel.inVehicleMm(),
                         reel.withCrewMm(),
+                        reel.slitMm(),
                         reel.missingMm(),
                         reel.writtenOffMm(),
                         reel.onTreeMm(),
@@ -104,8 +121,12 @@ public record Flow(String material, String name, List<Stop> stops, boolean inPie
                 batch.batchId(),
                 true,
                 List.of(
+                        batch.setAsidePieces(),
                         batch.inDepotPieces(),
+                        batch.inTransitPieces(),
+                        batch.inVehiclePieces(),
                         batch.withCrewPieces(),
+                        0L,
                         batch.missingPieces(),
                         batch.writtenOffPieces(),
                         batch.onTreePieces(),
@@ -114,12 +135,12 @@ public record Flow(String material, String name, List<Stop> stops, boolean inPie
     }
 
     private static Flow of(String material, String name, boolean inPieces, List<Long> amounts) {
-        List<Stop> stops = java.util.stream.IntStream.range(0, PLACES.size())
+        List<Stop> stops = IntStream.range(0, STATIONS.size())
                 .mapToObj(index -> {
-                    Map.Entry<String, String> place = PLACES.get(index);
-                    boolean lost = index == 2 || index == 3;
-                    String link = "/where?at=" + place.getKey();
-                    return new Stop(place.getKey(), place.getValue(), amounts.get(index), link, lost);
+                    Station station = STATIONS.get(index);
+                    String link = station.key().equals("slit") ? "/slittings" : "/where?at=" + station.key();
+                    return new Stop(
+                            station.key(), station.name(), amounts.get(index), link, station.lost(), station.seldom());
                 })
                 .toList();
         return new Flow(material, name, stops, inPieces);

@@ -31,11 +31,11 @@ public record TrailDrawing(double width, double height, boolean tall, List<Stret
     /** An amount and the name of its place, beside the end of what peels off. */
     public record Label(double x, double y, String amount, String name, String link, boolean lost) {}
 
-    /** The keys of the stops to draw: all regular ones, and the lost ones that hold something in any of the flows. */
+    /** The keys of the stops to draw: all regular ones, and the seldom ones that hold something in any of the flows. */
     public static Set<String> shown(List<Flow> flows) {
         return flows.stream()
                 .flatMap(flow -> flow.stops().stream())
-                .filter(stop -> !stop.lost() || stop.amount() != 0)
+                .filter(stop -> !stop.seldom() || stop.amount() != 0)
                 .map(Flow.Stop::key)
                 .collect(Collectors.toSet());
     }
@@ -44,7 +44,7 @@ public record TrailDrawing(double width, double height, boolean tall, List<Stret
     public static TrailDrawing of(Flow flow, Set<String> shown, boolean tall, Figures figures) {
         List<Flow.Stop> stops =
                 flow.stops().stream().filter(stop -> shown.contains(stop.key())).toList();
-        double length = tall ? 64 + stops.size() * 52 : 1040;
+        double length = tall ? 64 + stops.size() * 52 : Math.max(1040, 250 + (stops.size() - 1) * 104);
         double first = tall ? 116 : 180;
         double pitch = (length - first - (tall ? 14 : 70)) / Math.max(1, stops.size() - 1);
         double scale = FULL
@@ -119,7 +119,7 @@ public record TrailDrawing(double width, double height, boolean tall, List<Stret
 
         void label(Flow flow, Flow.Stop stop, double at, Figures figures) {
             double end = TOP + FULL + BEND + DROP;
-            if (stop.lost() && stop.amount() == 0) {
+            if (stop.seldom() && stop.amount() == 0) {
                 return;
             }
             String amount = stop.amount() == 0 ? "none" : flow.words(stop.amount(), figures);

@@ -53,7 +53,7 @@ class InvoiceFormsTest {
         assertThat(desk.services().last("POST").body())
                 .contains(Base64.getEncoder().encodeToString(bytes), "\"source\":\"a-17.csv\"");
         assertThat(page)
-                .contains("This is what would be stored: <b>USD 439.00</b>", "8 XRL at 49.50", "price differs")
+                .contains("This is what would be stored: <b>USD 439.00</b>", "8 reels at 49.50", "price differs")
                 .contains("<option value=\"GOODS|PO-REED|1\" selected=\"selected\">");
     }
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.wording.UnitWords;
 import org.bandtrail.kernel.Money;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
@@ -66,6 +67,12 @@ public final class Papers {
             @Nullable String reason,
             @Nullable Long payQuantity,
             @Nullable Money payNet) {
+        /** What the supplier wrote, in words: quantity, unit and price. */
+        public String billed() {
+            String per = perQuantity.equals("1") ? "" : " for " + perQuantity;
+            return quantity + " " + UnitWords.of(unit) + " at " + price + per;
+        }
+
         /** Whether somebody can still decide about it. */
         public boolean open() {
             return !standing.equals("APPROVED") && !standing.equals("NOT_PAID");
@@ -166,7 +173,12 @@ public final class Papers {
 
     /** One line of it. */
     public record DocumentLine(
-            String id, BigDecimal quantity, String unit, BigDecimal price, String item, Money amount) {}
+            String id, BigDecimal quantity, String unit, BigDecimal price, String item, Money amount) {
+        /** What the supplier wrote, in words: quantity, unit and price. */
+        public String billed() {
+            return quantity.toPlainString() + " " + UnitWords.of(unit) + " at " + price.toPlainString();
+        }
+    }
 
     /** An allowance or charge of it. */
     public record Adjustment(boolean charge, String reason, Money amount) {}

@@ -95,7 +95,7 @@ class SpendBooks {
     List<SpendIdentity> identities() {
         return jdbc.sql("""
                         WITH paid AS (
-                            SELECT currency, sum(out_minor - in_minor) AS received
+                            SELECT currency, sum(out_minor - in_minor - adjusted_minor) AS received
                             FROM ledger_trial WHERE place LIKE 'supplier:%' AND currency <> '' GROUP BY currency),
                         spent AS (
                             SELECT currency,

@@ -32,6 +32,7 @@ final class BookAuditor {
             auditor.add(row.getString(1), JSON.readTree(row.getString(2)));
         });
         auditor.places.values().forEach(each -> each.values().removeIf(quantity -> quantity == 0));
+        auditor.places.values().removeIf(Map::isEmpty);
         auditor.slittings.values().removeIf(minor -> minor == 0);
         return auditor;
     }

@@ -5,9 +5,9 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.ArrayList;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.eventstore.Projectors;
@@ -49,7 +49,7 @@ public class Deliveries {
      */
     public List<DeliveryRow> page(boolean waiting, @Nullable String purchase, @Nullable String before, int limit) {
         return jdbc.sql(HEADS + """
-                        WHERE (NOT :waiting OR h.set_aside > 0)
+                        WHERE (NOT :waiting OR d.delivery_id IN (SELECT delivery_id FROM delivered_holding WHERE state = 'set aside'))
                           AND (:purchase::varchar IS NULL OR d.purchase_id = :purchase)
                           AND (:before::varchar IS NULL OR (d.delivered_at, d.delivery_id) <
                               (SELECT delivered_at, delivery_id FROM delivery WHERE delivery_id = :before))
@@ -73,14 +73,13 @@ public class Deliveries {
                 .param(delivery.value())
                 .query(Deliveries::head)
                 .optional()
-                .map(head -> new DeliveryRow.Whole(
-                        head, lines("l.delivery_id = ?", delivery.value()), findings(delivery)));
+                .map(head ->
+                        new DeliveryRow.Whole(head, lines("l.delivery_id = ?", delivery.value()), findings(delivery)));
     }
 
     /** The lines delivered for an order, over all its deliveries, in their order. */
     public List<DeliveryRow.Line> linesOf(PurchaseId purchase) {
-        return lines(
-                "l.delivery_id IN (SELECT delivery_id FROM delivery WHERE purchase_id = ?)", purchase.value());
+        return lines("l.delivery_id IN (SELECT delivery_id FROM delivery WHERE purchase_id = ?)", purchase.value());
     }
 
     /** One line of a delivery, empty if there is none. */

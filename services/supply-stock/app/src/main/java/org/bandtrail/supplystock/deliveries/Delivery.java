@@ -66,7 +66,8 @@ public record Delivery(List<DeliveredLine> lines, Map<String, State> state) {
                 }
             }
         }
-        if (keys.isEmpty() || wish.lines().stream().anyMatch(line -> line.holdings().isEmpty())) {
+        if (keys.isEmpty()
+                || wish.lines().stream().anyMatch(line -> line.holdings().isEmpty())) {
             throw new DeliveryRefused.DeliveryEmpty(wish.deliveryId());
         }
         return List.of(new DeliveryEvent.Recorded(
@@ -86,7 +87,8 @@ public record Delivery(List<DeliveredLine> lines, Map<String, State> state) {
         for (String key : wish.keys()) {
             State now = state.get(key);
             if (now != State.SET_ASIDE) {
-                throw new DeliveryRefused.NotSetAside(wish.deliveryId(), key, String.valueOf(now == null ? null : now.word()));
+                throw new DeliveryRefused.NotSetAside(
+                        wish.deliveryId(), key, String.valueOf(now == null ? null : now.word()));
             }
         }
         return List.of(new DeliveryEvent.Accepted(
@@ -142,8 +144,7 @@ public record Delivery(List<DeliveredLine> lines, Map<String, State> state) {
         Map<String, State> state = new HashMap<>();
         for (DeliveredLine line : lines) {
             for (DeliveredHolding each : line.holdings()) {
-                state.put(
-                        each.key(), each.into().kind() == PlaceKind.SET_ASIDE ? State.SET_ASIDE : State.ACCEPTED);
+                state.put(each.key(), each.into().kind() == PlaceKind.SET_ASIDE ? State.SET_ASIDE : State.ACCEPTED);
             }
         }
         return new Delivery(lines, Map.copyOf(state));

@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.function.Function;
 import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
+import org.bandtrail.supplystock.batches.BatchEvent;
+import org.bandtrail.supplystock.holdings.StockMove;
+import org.bandtrail.supplystock.reels.ReelEvent;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -32,7 +35,7 @@ final class DeliveryProjection implements Projection {
 
     @Override
     public List<Class<?>> listensTo() {
-        return List.of(DeliveryEvent.class);
+        return List.of(DeliveryEvent.class, ReelEvent.class, BatchEvent.class);
     }
 
     private record Piece(DeliveredLine line, DeliveredHolding holding) {}
@@ -40,17 +43,37 @@ final class DeliveryProjection implements Projection {
     @Override
     public void apply(List<StoredEvent> page) {
         for (StoredEvent stored : page) {
-            switch ((DeliveryEvent) stored.payload()) {
-                case DeliveryEvent.Recorded recorded -> {
-                    insertHead(recorded);
-                    insertLines(recorded);
-                    insertFindings(recorded);
-                    insertPieces(recorded);
-                }
-                case DeliveryEvent.Accepted accepted -> set(accepted.keys(), Delivery.State.ACCEPTED);
-                case DeliveryEvent.SentBack back -> set(back.keys(), Delivery.State.SENT_BACK);
+            switch (stored.payload()) {
+                case DeliveryEvent event -> apply(event);
+                case ReelEvent.Relocated moved when moved.what() == StockMove.RELEASED ->
+                    released("reel", moved.reelId().value());
+                case BatchEvent.Relocated moved when moved.what() == StockMove.RELEASED ->
+                    released("batch", moved.batchId().value());
+                default -> {} // other moves change nothing about what was delivered
             }
         }
+    }
+
+    private void apply(DeliveryEvent event) {
+        switch (event) {
+            case DeliveryEvent.Recorded recorded -> {
+                insertHead(recorded);
+                insertLines(recorded);
+                insertFindings(recorded);
+                insertPieces(recorded);
+            }
+            case DeliveryEvent.Accepted accepted -> set(accepted.keys(), Delivery.State.ACCEPTED);
+            case DeliveryEvent.SentBack back -> set(back.keys(), Delivery.State.SENT_BACK);
+        }
+    }
+
+    /** Released on the page of what is set aside: it is in stock, whichever page it was done on. */
+    private void released(String holding, String id) {
+        jdbc.sql("""
+                        UPDATE delivered_holding SET state = 'accepted'
+                        WHERE holding = ? AND id = ? AND state = 'set aside'""")
+                .params(holding, id)
+                .update();
     }
 
     private void insertHead(DeliveryEvent.Recorded recorded) {
@@ -113,8 +136,7 @@ final class DeliveryProjection implements Projection {
         List<Piece> pieces = new ArrayList<>();
         recorded.lines().forEach(line -> line.holdings().forEach(each -> pieces.add(new Piece(line, each))));
         Delivery now = Delivery.UNKNOWN.evolve(recorded);
-        LocalDate day =
-                recorded.occurred().happened().atOffset(ZoneOffset.UTC).toLocalDate();
+        LocalDate day = recorded.occurred().happened().atOffset(ZoneOffset.UTC).toLocalDate();
         jdbc.sql("""
                         INSERT INTO delivered_holding (delivery_id, supplier_id, purchase_id, depot_id, delivered_on,
                             holding, id, line, purchase_line, material, kind, quantity, width_mm, lot, expires_on,
@@ -147,9 +169,7 @@ final class DeliveryProjection implements Projection {
     private void set(List<String> keys, Delivery.State state) {
         jdbc.sql("""
                         UPDATE delivered_holding SET state = ? WHERE (holding, id) IN
-                            (SELECT split_part(k, '/', 1), split_part(k, '/', 2) FROM unnest(?::varchar[]) AS k)""")
-                .params(state.word(), keys.toArray(String[]::new))
-                .update();
+                            (SELECT split_part(k, '/', 1), split_part(k, '/', 2) FROM unnest(?::varchar[]) AS k)""").params(state.word(), keys.toArray(String[]::new)).update();
     }
 
     private static String state(Delivery now, Piece piece) {

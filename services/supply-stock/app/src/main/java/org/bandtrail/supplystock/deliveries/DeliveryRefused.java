@@ -22,7 +22,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         DeliveryRecordedAlready(DeliveryId delivery) {
-            super(409, "Delivery [%s] was recorded before. Give the new delivery a number of its own.".formatted(delivery));
+            super(
+                    409,
+                    "Delivery [%s] was recorded before. Give the new delivery a number of its own."
+                            .formatted(delivery));
         }
     }
 
@@ -31,7 +34,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         DeliveryEmpty(DeliveryId delivery) {
-            super(422, "Delivery [%s] has a line with nothing in it. Enter each reel or batch that arrived.".formatted(delivery));
+            super(
+                    422,
+                    "Delivery [%s] has a line with nothing in it. Enter each reel or batch that arrived."
+                            .formatted(delivery));
         }
     }
 
@@ -49,7 +55,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         IdentityTwice(DeliveryId delivery, String key) {
-            super(422, "[%s] occurs twice in delivery [%s]. Give each reel and batch an identity of its own.".formatted(key, delivery));
+            super(
+                    422,
+                    "[%s] occurs twice in delivery [%s]. Give each reel and batch an identity of its own."
+                            .formatted(key, delivery));
         }
     }
 
@@ -58,7 +67,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NotInDelivery(DeliveryId delivery, String key) {
-            super(409, "[%s] did not come with delivery [%s]. Look at the label, and at the delivery.".formatted(key, delivery));
+            super(
+                    409,
+                    "[%s] did not come with delivery [%s]. Look at the label, and at the delivery."
+                            .formatted(key, delivery));
         }
     }
 
@@ -67,7 +79,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NotSetAside(DeliveryId delivery, String key, String state) {
-            super(409, "[%s] of delivery [%s] is %s, not set aside. There is nothing to accept.".formatted(key, delivery, state));
+            super(
+                    409,
+                    "[%s] of delivery [%s] is %s, not set aside. There is nothing to accept."
+                            .formatted(key, delivery, state));
         }
     }
 
@@ -85,7 +100,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         SentBackWithoutReason(DeliveryId delivery) {
-            super(422, "Why does something of delivery [%s] go back? Write the reason; the supplier will ask.".formatted(delivery));
+            super(
+                    422,
+                    "Why does something of delivery [%s] go back? Write the reason; the supplier will ask."
+                            .formatted(delivery));
         }
     }
 
@@ -104,7 +122,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
 
         /** Names what it is about. */
         public CostMissing(DeliveryId delivery, int line) {
-            super(422, "Line [%d] of delivery [%s] fulfils no order, so its cost is not known. Give the cost of the line.".formatted(line, delivery));
+            super(
+                    422,
+                    "Line [%d] of delivery [%s] fulfils no order, so its cost is not known. Give the cost of the line."
+                            .formatted(line, delivery));
         }
     }
 
@@ -114,7 +135,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
 
         /** Names what it is about. */
         public ItemMissing(DeliveryId delivery, int line) {
-            super(422, "Line [%d] of delivery [%s] names neither a line of the order nor an item. Say what arrived.".formatted(line, delivery));
+            super(
+                    422,
+                    "Line [%d] of delivery [%s] names neither a line of the order nor an item. Say what arrived."
+                            .formatted(line, delivery));
         }
     }
 
@@ -134,7 +158,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
 
         /** Names what it is about. */
         public AnotherSupplier(DeliveryId delivery, String given, String ordered) {
-            super(422, "Delivery [%s] names supplier [%s], but the order is with [%s]. Correct one of them.".formatted(delivery, given, ordered));
+            super(
+                    422,
+                    "Delivery [%s] names supplier [%s], but the order is with [%s]. Correct one of them."
+                            .formatted(delivery, given, ordered));
         }
     }
 
@@ -154,7 +181,10 @@ public abstract sealed class DeliveryRefused extends Refusal {
 
         /** Names what it is about. */
         public NoLongerWhole(DeliveryId delivery, String key, String place) {
-            super(409, "[%s] of delivery [%s] is now at [%s]. Bring it back to the depot first; then it can go to the supplier.".formatted(key, delivery, place));
+            super(
+                    409,
+                    "[%s] of delivery [%s] is now at [%s]. Bring it back to the depot first; then it can go to the supplier."
+                            .formatted(key, delivery, place));
         }
     }
 }

@@ -73,8 +73,7 @@ final class LabelController {
     private LabelText known(String holding, String id) {
         return labels.of(holding, id)
                 .orElseThrow(() -> new ResponseStatusException(
-                        HttpStatus.NOT_FOUND,
-                        "%s [%s] is not in the books. Receive it first.".formatted(holding, id)));
+                        HttpStatus.NOT_FOUND, "%s [%s] is not in the books. Receive it first.".formatted(holding, id)));
     }
 
     record Sheet(String sheet, int labels) {}

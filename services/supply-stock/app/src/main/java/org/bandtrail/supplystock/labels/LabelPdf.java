@@ -37,7 +37,8 @@ final class LabelPdf {
     byte[] of(List<LabelText> labels, int start) {
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            int pages = labels.isEmpty() ? 1 : sheet.spot(labels.size() - 1, start).page() + 1;
+            int pages =
+                    labels.isEmpty() ? 1 : sheet.spot(labels.size() - 1, start).page() + 1;
             for (int page = 0; page < pages; page++) {
                 PDPage paper = new PDPage(new PDRectangle(points(sheet.pageWidth()), points(sheet.pageHeight())));
                 document.addPage(paper);

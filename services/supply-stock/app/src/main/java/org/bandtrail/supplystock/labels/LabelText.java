@@ -49,10 +49,7 @@ public record LabelText(String number, List<String> lines) {
 
     private static String length(long mm) {
         return String.format(
-                Locale.ROOT,
-                "%s m / %s ft",
-                divided(mm, BigDecimal.valueOf(1_000), 2),
-                divided(mm, MM_PER_FOOT, 1));
+                Locale.ROOT, "%s m / %s ft", divided(mm, BigDecimal.valueOf(1_000), 2), divided(mm, MM_PER_FOOT, 1));
     }
 
     private static String divided(long mm, BigDecimal unit, int digits) {

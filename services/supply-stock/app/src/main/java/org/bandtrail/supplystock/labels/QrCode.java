@@ -24,9 +24,9 @@ record QrCode(ByteMatrix cells) {
      */
     static QrCode of(String text) {
         try {
-            return new QrCode(Encoder.encode(
-                            text, ErrorCorrectionLevel.Q, Map.of(EncodeHintType.CHARACTER_SET, "ISO-8859-1"))
-                    .getMatrix());
+            return new QrCode(
+                    Encoder.encode(text, ErrorCorrectionLevel.Q, Map.of(EncodeHintType.CHARACTER_SET, "ISO-8859-1"))
+                            .getMatrix());
         } catch (WriterException tooLong) {
             throw new IllegalArgumentException("[%s] does not fit into a QR code.".formatted(text), tooLong);
         }

@@ -85,7 +85,9 @@ class Ordering {
     }
 
     private OrderedLine line(PurchaseId purchase, int line, Wanted wanted, @Nullable Quote quote, Money price) {
-        String grant = wanted.grant() == null || wanted.grant().isBlank() ? null : wanted.grant().strip();
+        String grant = wanted.grant() == null || wanted.grant().isBlank()
+                ? null
+                : wanted.grant().strip();
         if (quote != null) {
             return new OrderedLine(
                     line,

@@ -16,7 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param ended closed or cancelled, null while neither
  */
 public record Purchase(
-        List<OrderedLine> lines, Map<Integer, Received> received, @Nullable PurchaseState ended) {
+        List<OrderedLine> lines,
+        Map<Integer, Received> received,
+        @Nullable PurchaseState ended) {
     /** An order nobody has placed. */
     public static final Purchase UNKNOWN = new Purchase(List.of(), Map.of(), null);
 
@@ -109,8 +111,7 @@ public record Purchase(
 
     private List<PurchaseEvent> close(PurchaseCommand.Close wish) {
         wished(wish.purchaseId(), wish.reason());
-        return List.of(new PurchaseEvent.Closed(
-                wish.purchaseId(), wish.reason().strip(), wish.by(), wish.occurred()));
+        return List.of(new PurchaseEvent.Closed(wish.purchaseId(), wish.reason().strip(), wish.by(), wish.occurred()));
     }
 
     private List<PurchaseEvent> cancel(PurchaseCommand.Cancel wish) {
@@ -118,8 +119,8 @@ public record Purchase(
         if (state() != PurchaseState.ORDERED) {
             throw new PurchaseRefused.SomethingHasCome(wish.purchaseId());
         }
-        return List.of(new PurchaseEvent.Cancelled(
-                wish.purchaseId(), wish.reason().strip(), wish.by(), wish.occurred()));
+        return List.of(
+                new PurchaseEvent.Cancelled(wish.purchaseId(), wish.reason().strip(), wish.by(), wish.occurred()));
     }
 
     private void wished(PurchaseId purchase, String reason) {
@@ -150,8 +151,8 @@ public record Purchase(
             now.merge(
                     each.line(),
                     new Received(each.line(), sign * each.units(), sign * each.quantity()),
-                    (one, other) -> new Received(
-                            one.line(), one.units() + other.units(), one.quantity() + other.quantity()));
+                    (one, other) ->
+                            new Received(one.line(), one.units() + other.units(), one.quantity() + other.quantity()));
         }
         return new Purchase(lines, Map.copyOf(now), ended);
     }

@@ -50,8 +50,7 @@ final class PurchaseController {
         return work.once(request.commandId(), request, Placed.class, () -> {
             Instant when = request.happenedAt() == null ? clock.instant() : request.happenedAt();
             LocalDate day = when.atOffset(ZoneOffset.UTC).toLocalDate();
-            Ordering.Priced priced =
-                    ordering.price(request.purchaseId(), request.supplierId(), request.lines(), day);
+            Ordering.Priced priced = ordering.price(request.purchaseId(), request.supplierId(), request.lines(), day);
             LocalDate expected =
                     request.expectedOn() == null ? day.plusDays(priced.leadTimeDays()) : request.expectedOn();
             commands.send(new PurchaseCommand.Place(
@@ -71,22 +70,32 @@ final class PurchaseController {
     @PostMapping("/purchases/{purchaseId}/expect")
     @Operation(summary = "Expect an order on another day, for a reason")
     Known expect(@PathVariable PurchaseId purchaseId, @RequestBody Expect request, ActingPerson by) {
-        return change(purchaseId, request.commandId(), request, occurred -> new PurchaseCommand.Expect(
-                purchaseId, request.expectedOn(), request.reason(), by.id(), occurred));
+        return change(
+                purchaseId,
+                request.commandId(),
+                request,
+                occurred -> new PurchaseCommand.Expect(
+                        purchaseId, request.expectedOn(), request.reason(), by.id(), occurred));
     }
 
     @PostMapping("/purchases/{purchaseId}/close")
     @Operation(summary = "Wait no longer for what has not come, for a reason")
     Known close(@PathVariable PurchaseId purchaseId, @RequestBody End request, ActingPerson by) {
-        return change(purchaseId, request.commandId(), request, occurred -> new PurchaseCommand.Close(
-                purchaseId, request.reason(), by.id(), occurred));
+        return change(
+                purchaseId,
+                request.commandId(),
+                request,
+                occurred -> new PurchaseCommand.Close(purchaseId, request.reason(), by.id(), occurred));
     }
 
     @PostMapping("/purchases/{purchaseId}/cancel")
     @Operation(summary = "Call an order off of which nothing has come, for a reason")
     Known cancel(@PathVariable PurchaseId purchaseId, @RequestBody End request, ActingPerson by) {
-        return change(purchaseId, request.commandId(), request, occurred -> new PurchaseCommand.Cancel(
-                purchaseId, request.reason(), by.id(), occurred));
+        return change(
+                purchaseId,
+                request.commandId(),
+                request,
+                occurred -> new PurchaseCommand.Cancel(purchaseId, request.reason(), by.id(), occurred));
     }
 
     private Known change(

@@ -31,8 +31,7 @@ public sealed interface PurchaseEvent {
     /** Something of it was delivered. */
     @StoredAs("purchase.delivered")
     @Revision("1")
-    record Delivered(
-            PurchaseId purchaseId, String delivery, List<Received> lines, PersonId by, Occurred occurred)
+    record Delivered(PurchaseId purchaseId, String delivery, List<Received> lines, PersonId by, Occurred occurred)
             implements PurchaseEvent {}
 
     /** Something delivered went back to the supplier. */

@@ -54,8 +54,7 @@ final class PurchaseProjection implements Projection {
                             .params(expected.expectedOn(), expected.reason(), purchase)
                             .update();
                 case PurchaseEvent.Closed closed -> end(purchase, PurchaseState.CLOSED, closed.reason());
-                case PurchaseEvent.Cancelled cancelled ->
-                    end(purchase, PurchaseState.CANCELLED, cancelled.reason());
+                case PurchaseEvent.Cancelled cancelled -> end(purchase, PurchaseState.CANCELLED, cancelled.reason());
             }
         }
         new StillToCome(jdbc).reckon(touched);
@@ -93,7 +92,9 @@ final class PurchaseProjection implements Projection {
                         numbers(lines, OrderedLine::ordered),
                         numbers(lines, OrderedLine::unitPrice),
                         lines.stream().map(OrderedLine::quote).toArray(Integer[]::new),
-                        texts(lines, line -> line.site() == null ? null : line.site().value()),
+                        texts(
+                                lines,
+                                line -> line.site() == null ? null : line.site().value()),
                         texts(lines, OrderedLine::grant))
                 .update();
     }

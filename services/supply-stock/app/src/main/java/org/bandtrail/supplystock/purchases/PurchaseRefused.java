@@ -41,7 +41,10 @@ public abstract sealed class PurchaseRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         LineWithoutQuantity(PurchaseId purchase, int line, long units) {
-            super(422, "Line [%d] of order [%s] is for [%d] units. Order 1 or more, each line under its own number.".formatted(line, purchase, units));
+            super(
+                    422,
+                    "Line [%d] of order [%s] is for [%d] units. Order 1 or more, each line under its own number."
+                            .formatted(line, purchase, units));
         }
     }
 
@@ -50,7 +53,10 @@ public abstract sealed class PurchaseRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         PriceBelowZero(PurchaseId purchase, int line, Money price) {
-            super(422, "Line [%d] of order [%s] is priced at [%s]. A price is zero or more.".formatted(line, purchase, price));
+            super(
+                    422,
+                    "Line [%d] of order [%s] is priced at [%s]. A price is zero or more."
+                            .formatted(line, purchase, price));
         }
     }
 
@@ -60,7 +66,10 @@ public abstract sealed class PurchaseRefused extends Refusal {
 
         /** Names what it is about. */
         public PurchaseUnknown(PurchaseId purchase) {
-            super(409, "Order [%s] was never placed. Check the number, or receive the goods without an order.".formatted(purchase));
+            super(
+                    409,
+                    "Order [%s] was never placed. Check the number, or receive the goods without an order."
+                            .formatted(purchase));
         }
     }
 
@@ -79,7 +88,10 @@ public abstract sealed class PurchaseRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NothingToCome(PurchaseId purchase, PurchaseState state) {
-            super(409, "Order [%s] is %s; nothing of it is to come. There is nothing to change.".formatted(purchase, state.word()));
+            super(
+                    409,
+                    "Order [%s] is %s; nothing of it is to come. There is nothing to change."
+                            .formatted(purchase, state.word()));
         }
     }
 
@@ -88,7 +100,10 @@ public abstract sealed class PurchaseRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         SomethingHasCome(PurchaseId purchase) {
-            super(409, "Something of order [%s] has come already. Close it instead; what has come stays.".formatted(purchase));
+            super(
+                    409,
+                    "Something of order [%s] has come already. Close it instead; what has come stays."
+                            .formatted(purchase));
         }
     }
 
@@ -106,7 +121,10 @@ public abstract sealed class PurchaseRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         PriceMissing(PurchaseId purchase, int line) {
-            super(422, "Line [%d] of order [%s] has neither a quote nor a price. Choose a quote or give unit and price.".formatted(line, purchase));
+            super(
+                    422,
+                    "Line [%d] of order [%s] has neither a quote nor a price. Choose a quote or give unit and price."
+                            .formatted(line, purchase));
         }
     }
 
@@ -115,7 +133,10 @@ public abstract sealed class PurchaseRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         TwoCurrencies(PurchaseId purchase, String one, String other) {
-            super(422, "Order [%s] has prices in [%s] and in [%s]. Place one order for each currency.".formatted(purchase, one, other));
+            super(
+                    422,
+                    "Order [%s] has prices in [%s] and in [%s]. Place one order for each currency."
+                            .formatted(purchase, one, other));
         }
     }
 }

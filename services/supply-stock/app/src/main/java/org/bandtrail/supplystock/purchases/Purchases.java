@@ -41,8 +41,7 @@ public class Purchases {
      * @param supplier only of this supplier, or null
      * @param before order before which the page begins, null for the newest
      */
-    public List<PurchaseRow> page(
-            boolean onlyOpen, @Nullable String supplier, @Nullable String before, int limit) {
+    public List<PurchaseRow> page(boolean onlyOpen, @Nullable String supplier, @Nullable String before, int limit) {
         return jdbc.sql(HEADS + """
                         WHERE (NOT :onlyOpen OR p.state IN ('ordered', 'partly received'))
                           AND (:supplier::varchar IS NULL OR p.supplier_id = :supplier)
@@ -75,10 +74,7 @@ public class Purchases {
     public List<PurchaseRow.Line> lines(PurchaseId purchase) {
         return jdbc.sql("""
                         SELECT l.*, p.currency FROM purchase_line l JOIN purchase p USING (purchase_id)
-                        WHERE purchase_id = ? ORDER BY line""")
-                .param(purchase.value())
-                .query(Purchases::line)
-                .list();
+                        WHERE purchase_id = ? ORDER BY line""").param(purchase.value()).query(Purchases::line).list();
     }
 
     private static PurchaseRow head(ResultSet row, int number) throws SQLException {

@@ -54,9 +54,7 @@ final class StillToCome {
                         FROM (SELECT purchase_id, sum(remaining) AS remaining,
                                 count(*) FILTER (WHERE received_units > 0 OR received > 0) AS come
                             FROM purchase_line WHERE purchase_id = ANY (?::varchar[]) GROUP BY purchase_id) l
-                        WHERE l.purchase_id = p.purchase_id AND p.state NOT IN ('closed', 'cancelled')""")
-                .params(new Object[] {touched})
-                .update();
+                        WHERE l.purchase_id = p.purchase_id AND p.state NOT IN ('closed', 'cancelled')""").params(new Object[] {touched}).update();
     }
 
     private void write(List<Left> left) {

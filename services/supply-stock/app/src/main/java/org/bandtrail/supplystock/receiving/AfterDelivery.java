@@ -68,8 +68,11 @@ class AfterDelivery {
         commands.send(new DeliveryCommand.Accept(delivery, keys, into, by, occurred));
         for (String key : keys) {
             recalls.refuseIfRecalled(key.substring(0, key.indexOf('/')), key.substring(key.indexOf('/') + 1));
-            commands.send(relocate(
-                    key, StockMove.RELEASED, Place.setAside(depot), into, delivery.value(), null, by, occurred));
+            Place now = now(key, depot);
+            if (now.kind() == PlaceKind.SET_ASIDE) { // otherwise somebody released it on the page of what is set aside
+                commands.send(
+                        relocate(key, StockMove.RELEASED, now, into, delivery.value(), null, by, occurred));
+            }
         }
     }
 
@@ -80,13 +83,13 @@ class AfterDelivery {
         commands.send(new DeliveryCommand.SendBack(delivery, keys, reason, by, occurred));
         for (String key : keys) {
             Place source = where(delivery, key, depot);
-            commands.send(relocate(
-                    key, StockMove.SENT_BACK, source, Place.SUPPLIER, delivery.value(), reason, by, occurred));
+            commands.send(
+                    relocate(key, StockMove.SENT_BACK, source, Place.SUPPLIER, delivery.value(), reason, by, occurred));
         }
         String purchase = whole.delivery().purchaseId();
         if (purchase != null && !back.isEmpty()) {
-            commands.send(new PurchaseCommand.NoteSentBack(
-                    new PurchaseId(purchase), delivery.value(), back, by, occurred));
+            commands.send(
+                    new PurchaseCommand.NoteSentBack(new PurchaseId(purchase), delivery.value(), back, by, occurred));
         }
     }
 
@@ -121,12 +124,17 @@ class AfterDelivery {
         return back;
     }
 
-    private Place where(DeliveryId delivery, String key, DepotId depot) {
+    /** Where most of it is; what is nowhere in stock is taken as set aside, and the reel's own rules refuse. */
+    private Place now(String key, DepotId depot) {
         String id = key.substring(key.indexOf('/') + 1);
         String place = key.startsWith("reel/")
                 ? reels.one(id).map(ReelBalance::place).orElse(null)
                 : batches.one(id).map(BatchBalance::place).orElse(null);
-        Place now = place == null ? Place.setAside(depot) : Place.parse(place);
+        return place == null ? Place.setAside(depot) : Place.parse(place);
+    }
+
+    private Place where(DeliveryId delivery, String key, DepotId depot) {
+        Place now = now(key, depot);
         boolean here = now.kind() == PlaceKind.DEPOT || now.kind() == PlaceKind.SET_ASIDE;
         if (!here || !Objects.equals(now.depotId(), depot)) {
             throw new DeliveryRefused.NoLongerWhole(delivery, key, now.toString());
@@ -145,8 +153,7 @@ class AfterDelivery {
             Occurred occurred) {
         String id = key.substring(key.indexOf('/') + 1);
         return key.startsWith("reel/")
-                ? new ReelCommand.Relocate(
-                        new ReelId(id), what, source, target, null, reference, reason, by, occurred)
+                ? new ReelCommand.Relocate(new ReelId(id), what, source, target, null, reference, reason, by, occurred)
                 : new BatchCommand.Relocate(
                         new BatchId(id), what, source, target, null, reference, reason, by, occurred);
     }

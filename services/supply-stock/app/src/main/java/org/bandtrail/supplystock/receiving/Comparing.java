@@ -50,8 +50,12 @@ final class Comparing {
      * @param currency of the order, if there is one
      */
     DeliveredLine line(
-            int number, Arrived.Line line, @Nullable OrderedLine ordered, @Nullable String currency,
-            MaterialCode material, MaterialKind kind) {
+            int number,
+            Arrived.Line line,
+            @Nullable OrderedLine ordered,
+            @Nullable String currency,
+            MaterialCode material,
+            MaterialKind kind) {
         boolean asOrdered = ordered != null && ordered.material().equals(material);
         List<Long> quantities = new ArrayList<>();
         line.reels().forEach(reel -> quantities.add(reel.length().mm()));
@@ -65,7 +69,9 @@ final class Comparing {
         for (Arrived.Reel reel : line.reels()) {
             holdings.add(new DeliveredHolding(
                     "reel",
-                    reel.reelId() == null ? numbers.removeFirst() : reel.reelId().value(),
+                    reel.reelId() == null
+                            ? numbers.removeFirst()
+                            : reel.reelId().value(),
                     reel.length().mm(),
                     reel.width() == null ? null : reel.width().mm(),
                     lot(reel.lot()),
@@ -77,7 +83,9 @@ final class Comparing {
         for (Arrived.Batch batch : line.batches()) {
             holdings.add(new DeliveredHolding(
                     "batch",
-                    batch.batchId() == null ? numbers.removeFirst() : batch.batchId().value(),
+                    batch.batchId() == null
+                            ? numbers.removeFirst()
+                            : batch.batchId().value(),
                     batch.pieces().count(),
                     null,
                     lot(batch.lot()),
@@ -86,8 +94,7 @@ final class Comparing {
                     Money.of(parts.get(holdings.size()), cost.currency()),
                     into(batch.condition(), batch.accept())));
         }
-        return new DeliveredLine(
-                number, asOrdered ? line.purchaseLine() : null, material, kind, units, cost, holdings);
+        return new DeliveredLine(number, asOrdered ? line.purchaseLine() : null, material, kind, units, cost, holdings);
     }
 
     private static long units(Arrived.Line line, @Nullable OrderedLine ordered, List<Long> quantities) {

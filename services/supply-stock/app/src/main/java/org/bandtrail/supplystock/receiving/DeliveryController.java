@@ -60,12 +60,12 @@ final class DeliveryController {
     }
 
     @PostMapping("/deliveries")
-    @Operation(summary = "Receive a delivery, against an order or without; the answer names what is not as it should be")
+    @Operation(
+            summary = "Receive a delivery, against an order or without; the answer names what is not as it should be")
     Taken receive(@RequestBody Receive request, ActingPerson by) {
         return work.once(request.commandId(), request, Taken.class, () -> {
             Instant when = request.happenedAt() == null ? clock.instant() : request.happenedAt();
-            Receiving.Taken taken =
-                    receiving.take(request.arrived(), by.id(), new Occurred(when, clock.instant()));
+            Receiving.Taken taken = receiving.take(request.arrived(), by.id(), new Occurred(when, clock.instant()));
             return new Taken(
                     request.deliveryId(),
                     taken.lines().stream()
@@ -151,7 +151,8 @@ final class DeliveryController {
 
     record Taken(DeliveryId deliveryId, List<String> keys, List<Finding> findings) {}
 
-    record Accept(UUID commandId, List<String> keys, @Nullable String bin) {}
+    record Accept(
+            UUID commandId, List<String> keys, @Nullable String bin) {}
 
     record SendBack(UUID commandId, List<String> keys, String reason) {}
 

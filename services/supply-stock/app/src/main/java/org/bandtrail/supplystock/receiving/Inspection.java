@@ -9,8 +9,8 @@ import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.deliveries.Condition;
 import org.bandtrail.supplystock.deliveries.DeliveredHolding;
 import org.bandtrail.supplystock.deliveries.DeliveredLine;
-import org.bandtrail.supplystock.deliveries.Finding.What;
 import org.bandtrail.supplystock.deliveries.Finding;
+import org.bandtrail.supplystock.deliveries.Finding.What;
 import org.bandtrail.supplystock.purchases.OrderedLine;
 import org.bandtrail.supplystock.suppliers.OrderUnit;
 import org.jspecify.annotations.Nullable;
@@ -64,8 +64,7 @@ public record Inspection(int lengthPermille, long widthMm) {
         OrderUnit unit = ordered.packing().unit();
         long quantity = line.quantity();
         if (expected.remaining() == 0) {
-            findings.add(new Finding(
-                    line.line(), "", What.NOT_EXPECTED, "nothing more", words(line.kind(), quantity)));
+            findings.add(new Finding(line.line(), "", What.NOT_EXPECTED, "nothing more", words(line.kind(), quantity)));
         }
         Long stated = expected.statedUnits();
         if (!unit.counted()) {
@@ -144,8 +143,7 @@ public record Inspection(int lengthPermille, long widthMm) {
         }
         LocalDate expires = each.expiresOn();
         if (expires != null && expires.isBefore(day)) {
-            findings.add(new Finding(
-                    line.line(), each.id(), What.EXPIRED, "good on " + day, "good until " + expires));
+            findings.add(new Finding(line.line(), each.id(), What.EXPIRED, "good on " + day, "good until " + expires));
         }
     }
 
@@ -154,6 +152,8 @@ public record Inspection(int lengthPermille, long widthMm) {
     }
 
     private static String words(MaterialKind kind, long quantity) {
-        return kind.onReels() ? Length.ofMm(quantity).toString() : Pieces.of(quantity).toString();
+        return kind.onReels()
+                ? Length.ofMm(quantity).toString()
+                : Pieces.of(quantity).toString();
     }
 }

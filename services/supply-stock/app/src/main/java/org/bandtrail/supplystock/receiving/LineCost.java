@@ -28,7 +28,8 @@ final class LineCost {
      */
     static List<Long> split(long cost, long units, List<Long> quantities) {
         return units == quantities.size()
-                ? LargestRemainder.split(cost, quantities.stream().map(each -> 1L).toList())
+                ? LargestRemainder.split(
+                        cost, quantities.stream().map(each -> 1L).toList())
                 : LargestRemainder.split(cost, quantities);
     }
 }

@@ -100,10 +100,7 @@ class Receiving {
         PurchaseId purchase = arrived.purchaseId();
         return purchase == null
                 ? null
-                : purchases
-                        .one(purchase)
-                        .orElseThrow(() -> new PurchaseRefused.PurchaseUnknown(
-                                purchase));
+                : purchases.one(purchase).orElseThrow(() -> new PurchaseRefused.PurchaseUnknown(purchase));
     }
 
     private SupplierId supplier(Arrived arrived, PurchaseRow.@Nullable Whole order) {
@@ -129,8 +126,8 @@ class Receiving {
         }
         Optional<PurchaseRow.Line> awaited =
                 order.lines().stream().filter(each -> each.line() == number).findFirst();
-        return awaited.orElseThrow(() -> new PurchaseRefused.LineUnknown(
-                new PurchaseId(order.purchase().purchaseId()), number));
+        return awaited.orElseThrow(() ->
+                new PurchaseRefused.LineUnknown(new PurchaseId(order.purchase().purchaseId()), number));
     }
 
     private static MaterialCode material(
@@ -144,8 +141,7 @@ class Receiving {
         return ordered.material();
     }
 
-    private Inspection.Expected expected(
-            PurchaseRow.@Nullable Line awaited, Arrived.Line line, MaterialCode material) {
+    private Inspection.Expected expected(PurchaseRow.@Nullable Line awaited, Arrived.Line line, MaterialCode material) {
         Long width = items.one(material).map(ItemRow::widthMm).orElse(null);
         return awaited == null
                 ? new Inspection.Expected(null, 0, 0, line.statedUnits(), width)
@@ -215,8 +211,8 @@ class Receiving {
                 received.merge(
                         fulfils,
                         new Received(fulfils, line.units(), line.quantity()),
-                        (one, other) -> new Received(
-                                fulfils, one.units() + other.units(), one.quantity() + other.quantity()));
+                        (one, other) ->
+                                new Received(fulfils, one.units() + other.units(), one.quantity() + other.quantity()));
             }
         }
         return List.copyOf(received.values());

@@ -28,14 +28,19 @@ class ReelNumbers {
 
     /** The next free numbers, in order. Waits for deliveries recorded a moment ago. */
     List<String> next(SupplierId supplier, int count) {
+        if (count == 0) {
+            return List.of();
+        }
         projectors.getObject().caughtUp(PATIENCE);
         String prefix = prefix(supplier);
         long last = jdbc.sql("""
-                        SELECT coalesce(max(substring(id FROM '-([0-9]{1,9})$')::bigint), 0) FROM delivered_holding
-                        WHERE supplier_id = ? AND left(id, length(?)) = ? AND id ~ '-[0-9]{1,9}$'""")
+                        SELECT substring(id FROM '-([0-9]{1,9})$')::bigint FROM delivered_holding
+                        WHERE supplier_id = ? AND left(id, length(?)) = ? AND id ~ '-[0-9]{1,9}$'
+                        ORDER BY substring(id FROM '-([0-9]{1,9})$')::bigint DESC NULLS LAST LIMIT 1""")
                 .params(supplier.value(), prefix, prefix)
                 .query(Long.class)
-                .single();
+                .optional()
+                .orElse(0L);
         List<String> numbers = new ArrayList<>();
         for (int index = 1; index <= count; index++) {
             numbers.add(prefix + String.format(Locale.ROOT, "%04d", last + index));

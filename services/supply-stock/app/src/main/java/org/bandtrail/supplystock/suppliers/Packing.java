@@ -28,8 +28,7 @@ public record Packing(OrderUnit unit, long content) {
      */
     public Packing {
         if (content <= 0) {
-            throw new IllegalArgumentException(
-                    "A %s holds [%d]. Say what is in one.".formatted(unit.word(), content));
+            throw new IllegalArgumentException("A %s holds [%d]. Say what is in one.".formatted(unit.word(), content));
         }
     }
 
@@ -98,8 +97,8 @@ public record Packing(OrderUnit unit, long content) {
         BigInteger exact = BigInteger.valueOf(content).multiply(BigInteger.valueOf(units));
         BigInteger base = kind.onReels() ? exact.divide(BigInteger.valueOf(MICROMETRES_PER_MM)) : exact;
         if (base.bitLength() >= Long.SIZE) {
-            throw new IllegalArgumentException("[%d] %ss are beyond anything a depot holds. Check the number."
-                    .formatted(units, unit.word()));
+            throw new IllegalArgumentException(
+                    "[%d] %ss are beyond anything a depot holds. Check the number.".formatted(units, unit.word()));
         }
         return base.longValueExact();
     }
@@ -112,8 +111,7 @@ public record Packing(OrderUnit unit, long content) {
      */
     public long priceOf(MaterialKind kind, long base, long unitPrice) {
         BigDecimal smallest = BigDecimal.valueOf(base).multiply(BigDecimal.valueOf(kind.onReels() ? 1_000 : 1));
-        return smallest
-                .multiply(BigDecimal.valueOf(unitPrice))
+        return smallest.multiply(BigDecimal.valueOf(unitPrice))
                 .divide(BigDecimal.valueOf(content), 0, java.math.RoundingMode.HALF_UP)
                 .longValueExact();
     }

@@ -41,7 +41,8 @@ public record Quote(
      */
     public @Nullable String fault() {
         if (packUnits < 1 || minimumUnits < 1) {
-            return "The pack size [%d] and the minimum order [%d] must be 1 or more.".formatted(packUnits, minimumUnits);
+            return "The pack size [%d] and the minimum order [%d] must be 1 or more."
+                    .formatted(packUnits, minimumUnits);
         }
         if (leadTimeDays < 0 || leadTimeDays > LONGEST_LEAD_TIME_DAYS) {
             return "The lead time [%d days] must be from 0 to %d.".formatted(leadTimeDays, LONGEST_LEAD_TIME_DAYS);

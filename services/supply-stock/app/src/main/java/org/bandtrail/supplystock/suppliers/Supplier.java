@@ -49,8 +49,8 @@ public record Supplier(@Nullable String name, int quotes, Set<Integer> withdrawn
         if (fault != null) {
             throw new SupplierRefused.QuoteDoesNotFit(note.supplierId(), note.quote(), fault);
         }
-        return List.of(new SupplierEvent.Quoted(
-                note.supplierId(), quotes + 1, note.quote(), note.by(), note.occurred()));
+        return List.of(
+                new SupplierEvent.Quoted(note.supplierId(), quotes + 1, note.quote(), note.by(), note.occurred()));
     }
 
     private List<SupplierEvent> withdraw(SupplierCommand.WithdrawQuote withdraw) {

@@ -86,8 +86,7 @@ final class SupplierController {
 
     @GetMapping("/suppliers")
     @Operation(summary = "Suppliers, a page at a time, by identity")
-    Rows list(
-            @RequestParam(required = false) @Nullable String after, @RequestParam(defaultValue = "100") int limit) {
+    Rows list(@RequestParam(required = false) @Nullable String after, @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
         List<SupplierRow> rows = suppliers.page(after, size);
         return new Rows(rows, rows.size() < size ? null : rows.getLast().supplierId());

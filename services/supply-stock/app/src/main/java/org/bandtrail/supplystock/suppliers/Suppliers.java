@@ -161,8 +161,8 @@ public class Suppliers {
                 row.getBoolean("withdrawn"),
                 !row.getBoolean("withdrawn") && quote.holdsOn(today),
                 quote.breaks().stream()
-                        .map(each -> new SupplierRow.Price(
-                                each.fromUnits(), Money.of(each.unitPrice(), quote.currency())))
+                        .map(each ->
+                                new SupplierRow.Price(each.fromUnits(), Money.of(each.unitPrice(), quote.currency())))
                         .toList());
     }
 }

@@ -22,8 +22,7 @@ class DeliveryTest {
     private static final Occurred WHEN = Occurred.at(Instant.parse("2026-05-12T08:00:00Z"));
 
     private static DeliveredHolding reel(String id, long mm, Place into) {
-        return new DeliveredHolding(
-                "reel", id, mm, null, null, null, Condition.SOUND, Money.of(100, "USD"), into);
+        return new DeliveredHolding("reel", id, mm, null, null, null, Condition.SOUND, Money.of(100, "USD"), into);
     }
 
     private static DeliveredLine line(DeliveredHolding... reels) {

@@ -43,6 +43,8 @@ class LabelSheetTest {
         assertThat(sheet.spot(0, 5)).isEqualTo(sheet.spot(4, 1));
         assertThat(sheet.spot(20, 5)).isEqualTo(new LabelSheet.Spot(1, 0, 500));
         assertThatThrownBy(() -> sheet.spot(0, 25)).hasMessageContaining("[25]").hasMessageContaining("1 to 24");
-        assertThatThrownBy(() -> LabelSheet.of("a5")).hasMessageContaining("[a5]").hasMessageContaining("letter-3x10");
+        assertThatThrownBy(() -> LabelSheet.of("a5"))
+                .hasMessageContaining("[a5]")
+                .hasMessageContaining("letter-3x10");
     }
 }

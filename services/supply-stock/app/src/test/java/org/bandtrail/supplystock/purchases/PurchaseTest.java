@@ -23,7 +23,15 @@ class PurchaseTest {
 
     private static OrderedLine line(int number, MaterialKind kind, OrderUnit unit, String content, long units) {
         return new OrderedLine(
-                number, new MaterialCode("M-" + kind), kind, Packing.of(kind, unit, content), units, 3501, 1, null, null);
+                number,
+                new MaterialCode("M-" + kind),
+                kind,
+                Packing.of(kind, unit, content),
+                units,
+                3501,
+                1,
+                null,
+                null);
     }
 
     private static final OrderedLine REELS = line(1, MaterialKind.TAPE, OrderUnit.REEL, "55 yd", 10);
@@ -82,12 +90,10 @@ class PurchaseTest {
     void what_goes_back_is_to_come_again() {
         Purchase order = after(placed(REELS), delivery(new Received(1, 10, 502_920)));
         order = after(
-                order,
-                new PurchaseCommand.NoteSentBack(PO, "D-1", List.of(new Received(1, 1, 50_292)), WHO, WHEN));
+                order, new PurchaseCommand.NoteSentBack(PO, "D-1", List.of(new Received(1, 1, 50_292)), WHO, WHEN));
         assertThat(order.state()).isEqualTo(PurchaseState.PARTLY_RECEIVED);
         order = after(
-                order,
-                new PurchaseCommand.NoteSentBack(PO, "D-1", List.of(new Received(1, 9, 452_628)), WHO, WHEN));
+                order, new PurchaseCommand.NoteSentBack(PO, "D-1", List.of(new Received(1, 9, 452_628)), WHO, WHEN));
         assertThat(order.state()).isEqualTo(PurchaseState.ORDERED);
     }
 

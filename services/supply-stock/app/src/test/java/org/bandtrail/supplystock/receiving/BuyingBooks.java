@@ -67,8 +67,7 @@ final class BuyingBooks {
         lengths.forEach(each -> numbers.add("R-" + (reels.size() + numbers.size() + 1)));
         DeliveryId id = new DeliveryId("D-" + (deliveries.size() + 1));
         Arrived.Line line = new Arrived.Line(ordered.line(), null, units, null, null, arrived, List.of());
-        DeliveredLine made = new Comparing(
-                        new Arrived(id, null, ORDER, YARD, "", null, false, List.of(line)), numbers)
+        DeliveredLine made = new Comparing(new Arrived(id, null, ORDER, YARD, "", null, false, List.of(line)), numbers)
                 .line(1, line, ordered, "USD", ordered.material(), ordered.kind());
         Delivery delivery = Delivery.UNKNOWN;
         for (var event : delivery.decide(new DeliveryCommand.Receive(
@@ -79,9 +78,17 @@ final class BuyingBooks {
         delivered.add(made);
         for (DeliveredHolding each : made.holdings()) {
             reels.put(each.id(), Reel.UNKNOWN);
-            tell(each.id(), new ReelCommand.Receive(
-                    new ReelId(each.id()), made.material(), made.kind(), Length.ofMm(each.quantity()), each.cost(),
-                    each.into(), WHO, WHEN));
+            tell(
+                    each.id(),
+                    new ReelCommand.Receive(
+                            new ReelId(each.id()),
+                            made.material(),
+                            made.kind(),
+                            Length.ofMm(each.quantity()),
+                            each.cost(),
+                            each.into(),
+                            WHO,
+                            WHEN));
         }
         tell(new PurchaseCommand.NoteDelivery(
                 ORDER, id.value(), List.of(new Received(ordered.line(), made.units(), made.quantity())), WHO, WHEN));
@@ -97,9 +104,18 @@ final class BuyingBooks {
         deliveries.set(which, now);
         for (String key : keys) {
             String reel = key.substring(key.indexOf('/') + 1);
-            tell(reel, new ReelCommand.Relocate(
-                    new ReelId(reel), StockMove.SENT_BACK, Place.setAside(YARD), Place.SUPPLIER, null, id.value(),
-                    "not good enough", WHO, WHEN));
+            tell(
+                    reel,
+                    new ReelCommand.Relocate(
+                            new ReelId(reel),
+                            StockMove.SENT_BACK,
+                            Place.setAside(YARD),
+                            Place.SUPPLIER,
+                            null,
+                            id.value(),
+                            "not good enough",
+                            WHO,
+                            WHEN));
         }
         tell(new PurchaseCommand.NoteSentBack(ORDER, id.value(), back, WHO, WHEN));
     }
@@ -108,15 +124,40 @@ final class BuyingBooks {
         DeliveredLine line = delivered.get(which);
         List<DeliveryRow.Piece> pieces = line.holdings().stream()
                 .map(each -> new DeliveryRow.Piece(
-                        each.holding(), each.id(), each.quantity(), null, null, null, "SOUND",
-                        state(which, each), each.cost()))
+                        each.holding(),
+                        each.id(),
+                        each.quantity(),
+                        null,
+                        null,
+                        null,
+                        "SOUND",
+                        state(which, each),
+                        each.cost()))
                 .toList();
         return new DeliveryRow.Whole(
                 new DeliveryRow(
-                        id.value(), "HOLM", "Holm", ORDER.value(), YARD.value(), "", WHEN.happened(), "P-1", 0, 0, 0, 0),
+                        id.value(),
+                        "HOLM",
+                        "Holm",
+                        ORDER.value(),
+                        YARD.value(),
+                        "",
+                        WHEN.happened(),
+                        "P-1",
+                        0,
+                        0,
+                        0,
+                        0),
                 List.of(new DeliveryRow.Line(
-                        id.value(), 1, line.purchaseLine(), "TAPE", line.kind(), line.units(), line.quantity(),
-                        line.cost(), pieces)),
+                        id.value(),
+                        1,
+                        line.purchaseLine(),
+                        "TAPE",
+                        line.kind(),
+                        line.units(),
+                        line.quantity(),
+                        line.cost(),
+                        pieces)),
                 List.of());
     }
 

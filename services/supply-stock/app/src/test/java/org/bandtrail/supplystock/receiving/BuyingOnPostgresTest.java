@@ -58,13 +58,11 @@ class BuyingOnPostgresTest {
                  "lines": [{"materialCode": "%s-MESH", "unitCode": "MTR", "units": 100, "grant": "G-7",
                             "unitPrice": {"minor": 207, "currency": "USD"}},
                            {"materialCode": "%s-PIN", "unitCode": "C62", "packageCode": "PK", "content": "100",
-                            "units": 5, "unitPrice": {"minor": 450, "currency": "USD"}}]}""".formatted(
-                        mark, mark, mark, mark, mark));
+                            "units": 5, "unitPrice": {"minor": 450, "currency": "USD"}}]}""".formatted(mark, mark, mark, mark, mark));
         http.ok("/deliveries", """
                 {"deliveryId": "%s-D", "purchaseId": "%s-PO", "depotId": "%s-YARD", "accept": true,
                  "lines": [{"purchaseLine": 1, "reels": [{"length": "30.5 m", "lot": "M 1"}, {"length": "29,5 m"}]},
-                           {"purchaseLine": 2, "units": 3, "batches": [{"pieces": 298, "lot": "m 1"}]}]}""".formatted(
-                        mark, mark, mark));
+                           {"purchaseLine": 2, "units": 3, "batches": [{"pieces": 298, "lot": "m 1"}]}]}""".formatted(mark, mark, mark));
     }
 
     @Test
@@ -104,8 +102,8 @@ class BuyingOnPostgresTest {
     void a_rebuild_gives_the_same_answers() {
         bought("P3");
         http.ok("/deliveries/P3-D/send-back", "{\"keys\": [\"reel/P3-S-0002\"], \"reason\": \"too short\"}");
-        List<String> questions =
-                List.of("/purchases/P3-PO", "/deliveries/P3-D", "/suppliers/P3-S", "/lots?lot=M 1", "/purchases?limit=1");
+        List<String> questions = List.of(
+                "/purchases/P3-PO", "/deliveries/P3-D", "/suppliers/P3-S", "/lots?lot=M 1", "/purchases?limit=1");
         List<JsonNode> before = questions.stream().map(http::get).toList();
 
         for (String projection : List.of("supplier", "purchase", "delivery")) {
@@ -125,11 +123,39 @@ class BuyingOnPostgresTest {
         JsonNode first = http.ok("/deliveries", body);
         assertThat(http.ok("/deliveries", body)).isEqualTo(first);
 
-        assertThat(http.get("/purchases/P4-PO").path("lines").get(0).path("received").asLong())
+        assertThat(http.get("/purchases/P4-PO")
+                        .path("lines")
+                        .get(0)
+                        .path("received")
+                        .asLong())
                 .isEqualTo(100_000);
-        assertThat(http.post("/deliveries", body.replace("00d004", "00d005")).getStatusCode().value())
+        assertThat(http.post("/deliveries", body.replace("00d004", "00d005"))
+                        .getStatusCode()
+                        .value())
                 .as("the same delivery under another command")
                 .isEqualTo(409);
+    }
+
+    @Test
+    void what_somebody_released_elsewhere_counts_as_accepted_and_accepting_it_again_moves_nothing() {
+        bought("P6");
+        http.ok("/deliveries", """
+                {"deliveryId": "P6-D2", "purchaseId": "P6-PO", "depotId": "P6-YARD", "accept": false,
+                 "lines": [{"purchaseLine": 1, "reels": [{"reelId": "P6-R", "length": "40 m"}]}]}""");
+        http.ok("/set-aside/release", "{\"reelId\": \"P6-R\", \"depotId\": \"P6-YARD\", \"reason\": \"looked at\"}");
+
+        assertThat(state("P6-D2")).isEqualTo("accepted");
+        http.ok("/deliveries/P6-D2/accept", "{\"keys\": [\"reel/P6-R\"]}");
+        assertThat(http.get("/reels/P6-R").path("balance").path("inDepotMm").asLong())
+                .isEqualTo(40_000);
+        assertThat(http.get("/deliveries?waiting=true").path("rows"))
+                .extracting(each -> each.path("deliveryId").asString())
+                .doesNotContain("P6-D2");
+    }
+
+    private String state(String delivery) {
+        JsonNode line = http.get("/deliveries/" + delivery).path("lines").get(0);
+        return line.path("pieces").get(0).path("state").asString();
     }
 
     @Test
@@ -139,7 +165,9 @@ class BuyingOnPostgresTest {
 
         assertThat(answer.getHeaders().getContentType()).hasToString("application/pdf");
         try (PDDocument document = Loader.loadPDF(answer.getBody())) {
-            assertThat(document.getNumberOfPages()).as("one label on the first sheet, two on the next").isEqualTo(2);
+            assertThat(document.getNumberOfPages())
+                    .as("one label on the first sheet, two on the next")
+                    .isEqualTo(2);
             assertThat(new PDFTextStripper().getText(document))
                     .contains("P5-S-0001", "P5-S-0002", "P5-S-0003", "298 pieces", "30.50 m / 100.1 ft", "lot M 1");
         }

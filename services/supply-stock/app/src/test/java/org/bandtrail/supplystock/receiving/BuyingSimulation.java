@@ -72,7 +72,9 @@ class BuyingSimulation {
         long costOfWhatStayed = 0;
         for (int which = 0; which < books.delivered.size(); which++) {
             DeliveredLine line = books.delivered.get(which);
-            assertThat(line.holdings().stream().mapToLong(each -> each.cost().minor()).sum())
+            assertThat(line.holdings().stream()
+                            .mapToLong(each -> each.cost().minor())
+                            .sum())
                     .as("the reels of a line cost what the line costs")
                     .isEqualTo(line.cost().minor());
             costOfWhatStayed += stayed(books, which, line).stream()
@@ -80,10 +82,11 @@ class BuyingSimulation {
                     .sum();
         }
         assertThat(costOfReels).as("cost in the books = cost of what stayed").isEqualTo(costOfWhatStayed);
-        books.reels.values().forEach(reel -> assertThat(
-                        reel.holding().whereabouts().sum(kind -> true))
-                .as("all places of a reel")
-                .isZero());
+        books.reels
+                .values()
+                .forEach(reel -> assertThat(reel.holding().whereabouts().sum(kind -> true))
+                        .as("all places of a reel")
+                        .isZero());
         BuyingBooks.LINES.forEach(line -> lawOfLine(books, line));
     }
 
@@ -111,7 +114,8 @@ class BuyingSimulation {
         assertThat(told.units()).as("units received = units of what is here").isEqualTo(units);
         long remaining = ordered.remaining(told.units(), told.quantity());
         if (ordered.packing().unit().counted()) {
-            assertThat(remaining).isEqualTo(ordered.packing().base(ordered.kind(), Math.max(0, ordered.units() - units)));
+            assertThat(remaining)
+                    .isEqualTo(ordered.packing().base(ordered.kind(), Math.max(0, ordered.units() - units)));
         } else {
             assertThat(remaining).isEqualTo(Math.max(0, ordered.ordered() - quantity));
         }

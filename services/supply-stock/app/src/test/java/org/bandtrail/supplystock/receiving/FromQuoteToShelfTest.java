@@ -63,7 +63,8 @@ class FromQuoteToShelfTest {
                 .extracting(JsonNode::asString)
                 .containsExactly("reel/Q1-SUP-0001", "reel/Q1-SUP-0002");
         assertThat(taken.path("findings"))
-                .extracting(each -> each.path("what").asString() + " " + each.path("id").asString())
+                .extracting(each ->
+                        each.path("what").asString() + " " + each.path("id").asString())
                 .containsExactly("SHORT ", "SHORT Q1-SUP-0002", "DAMAGED Q1-SUP-0002");
 
         JsonNode line = http.get("/purchases/Q1-PO").path("lines").get(0);
@@ -73,12 +74,12 @@ class FromQuoteToShelfTest {
         assertThat(state("Q1-PO")).isEqualTo("partly received");
         assertThat(place("Q1-SUP-0001")).isEqualTo("depot:Q1-YARD/A-03");
         assertThat(place("Q1-SUP-0002")).isEqualTo("set-aside:Q1-YARD");
-        assertThat(http.get("/lots?lot=L 4711").path("rows").get(0).path("id").asString()).isEqualTo("Q1-SUP-0001");
+        assertThat(http.get("/lots?lot=L 4711").path("rows").get(0).path("id").asString())
+                .isEqualTo("Q1-SUP-0001");
 
         http.ok("/deliveries", """
                 {"deliveryId": "Q1-D2", "purchaseId": "Q1-PO", "depotId": "Q1-YARD", "accept": false,
-                 "lines": [{"purchaseLine": 1, "reels": [%s]}]}""".formatted("{\"length\": \"55 yd\"},".repeat(7)
-                + "{\"length\": \"55 yd\"}"));
+                 "lines": [{"purchaseLine": 1, "reels": [%s]}]}""".formatted("{\"length\": \"55 yd\"},".repeat(7) + "{\"length\": \"55 yd\"}"));
         assertThat(state("Q1-PO")).isEqualTo("received");
         assertThat(place("Q1-SUP-0010")).isEqualTo("set-aside:Q1-YARD");
 
@@ -106,17 +107,29 @@ class FromQuoteToShelfTest {
         JsonNode line = http.get("/purchases/Q2-PO").path("lines").get(0);
         assertThat(line.path("receivedUnits").asLong()).isEqualTo(3);
         assertThat(line.path("committed").path("minor").asLong()).isEqualTo(3_850);
-        assertThat(http.get("/deliveries/Q2-D1").path("lines").get(0).path("pieces").get(0).path("state").asString())
+        assertThat(http.get("/deliveries/Q2-D1")
+                        .path("lines")
+                        .get(0)
+                        .path("pieces")
+                        .get(0)
+                        .path("state")
+                        .asString())
                 .isEqualTo("sent back");
         JsonNode reel = http.get("/reels/Q2-A").path("balance");
         assertThat(reel.path("inDepotMm").asLong()).isZero();
         assertThat(reel.path("cost").path("minor").asLong()).isZero();
         assertThat(http.get("/audit").path("zero").asBoolean()).isTrue();
-        assertThat(http.post("/purchases/Q2-PO/cancel", "{\"reason\": \"enough\"}").getStatusCode().value())
+        assertThat(http.post("/purchases/Q2-PO/cancel", "{\"reason\": \"enough\"}")
+                        .getStatusCode()
+                        .value())
                 .as("something has come")
                 .isEqualTo(409);
         http.ok("/purchases/Q2-PO/close", "{\"reason\": \"the rest is not needed\"}");
-        assertThat(http.get("/purchases/Q2-PO").path("lines").get(0).path("remaining").asLong())
+        assertThat(http.get("/purchases/Q2-PO")
+                        .path("lines")
+                        .get(0)
+                        .path("remaining")
+                        .asLong())
                 .isZero();
     }
 
@@ -134,8 +147,7 @@ class FromQuoteToShelfTest {
                     "reels": [{"length": "30 m", "width": "350 mm"}]}]}""";
         ResponseEntity<JsonNode> refused = http.post("/deliveries", body.formatted(""));
         assertThat(String.valueOf(refused.getBody())).contains("Give the cost of the line.");
-        JsonNode taken = http.ok(
-                "/deliveries", body.formatted("\"cost\": {\"minor\": 6100, \"currency\": \"USD\"},"));
+        JsonNode taken = http.ok("/deliveries", body.formatted("\"cost\": {\"minor\": 6100, \"currency\": \"USD\"},"));
 
         assertThat(taken.path("findings"))
                 .extracting(each -> each.path("what").asString())
@@ -150,10 +162,13 @@ class FromQuoteToShelfTest {
         String body = "{\"purchaseId\": \"Q4-P%d\", \"supplierId\": \"Q4-SUP\", \"depotId\": \"Q4\","
                 + " \"lines\": [{\"quote\": 1, \"units\": %d}]}";
 
-        assertThat(String.valueOf(http.post("/purchases", body.formatted(1, 2)).getBody())).contains("Order 4.");
-        assertThat(String.valueOf(http.post("/purchases", body.formatted(2, 7)).getBody())).contains("Order 8.");
+        assertThat(String.valueOf(http.post("/purchases", body.formatted(1, 2)).getBody()))
+                .contains("Order 4.");
+        assertThat(String.valueOf(http.post("/purchases", body.formatted(2, 7)).getBody()))
+                .contains("Order 8.");
         http.ok("/suppliers/Q4-SUP/quotes/1/withdraw", "{\"reason\": \"adhesive changed\"}");
-        assertThat(http.post("/purchases", body.formatted(3, 8)).getStatusCode().value()).isEqualTo(409);
+        assertThat(http.post("/purchases", body.formatted(3, 8)).getStatusCode().value())
+                .isEqualTo(409);
         assertThat(http.get("/quotes?material=Q4-TAPE").path("rows")).isEmpty();
     }
 

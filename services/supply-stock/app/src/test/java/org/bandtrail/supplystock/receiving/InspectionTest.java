@@ -32,16 +32,24 @@ class InspectionTest {
 
     private static DeliveredHolding piece(long quantity, @Nullable Long width, @Nullable LocalDate expires) {
         return new DeliveredHolding(
-                "reel", "R-" + quantity, quantity, width, null, expires, Condition.SOUND, Money.zero("USD"),
+                "reel",
+                "R-" + quantity,
+                quantity,
+                width,
+                null,
+                expires,
+                Condition.SOUND,
+                Money.zero("USD"),
                 Place.depot(new DepotId("N")));
     }
 
     private static List<String> found(OrderedLine ordered, long units, @Nullable Long stated, long... quantities) {
-        List<DeliveredHolding> pieces = Stream.of(java.util.Arrays.stream(quantities).boxed().toArray(Long[]::new))
+        List<DeliveredHolding> pieces = Stream.of(
+                        java.util.Arrays.stream(quantities).boxed().toArray(Long[]::new))
                 .map(each -> piece(each, null, null))
                 .toList();
-        DeliveredLine line = new DeliveredLine(
-                1, 1, ordered.material(), ordered.kind(), units, Money.zero("USD"), pieces);
+        DeliveredLine line =
+                new DeliveredLine(1, 1, ordered.material(), ordered.kind(), units, Money.zero("USD"), pieces);
         var expected = new Inspection.Expected(ordered, ordered.units(), ordered.ordered(), stated, 127L);
         return INSPECTION.of(line, expected, DAY).stream()
                 .map(each -> each.what() + " " + each.id() + " " + each.expected() + " / " + each.found())
@@ -84,7 +92,12 @@ class InspectionTest {
     @Test
     void width_and_age_are_looked_at_and_what_nobody_measured_is_not_guessed() {
         DeliveredLine line = new DeliveredLine(
-                1, null, TEN_REELS.material(), MaterialKind.TAPE, 0, Money.zero("USD"),
+                1,
+                null,
+                TEN_REELS.material(),
+                MaterialKind.TAPE,
+                0,
+                Money.zero("USD"),
                 List.of(
                         piece(1, 129L, DAY),
                         piece(2, 130L, null),
@@ -99,7 +112,13 @@ class InspectionTest {
     @Test
     void what_nobody_waits_for_any_more_is_named() {
         DeliveredLine line = new DeliveredLine(
-                1, 1, TEN_REELS.material(), MaterialKind.TAPE, 1, Money.zero("USD"), List.of(piece(50_000, null, null)));
+                1,
+                1,
+                TEN_REELS.material(),
+                MaterialKind.TAPE,
+                1,
+                Money.zero("USD"),
+                List.of(piece(50_000, null, null)));
         assertThat(INSPECTION.of(line, new Inspection.Expected(TEN_REELS, 0, 0, null, null), DAY))
                 .extracting(Finding::what)
                 .containsExactly(Finding.What.NOT_EXPECTED);

@@ -30,7 +30,9 @@ final class OverHttp {
     /** Sends a command that must be done; the command id is added. */
     JsonNode ok(String path, String body) {
         ResponseEntity<JsonNode> answer = post(path, body);
-        assertThat(answer.getStatusCode().value()).as(path + " " + answer.getBody()).isEqualTo(200);
+        assertThat(answer.getStatusCode().value())
+                .as(path + " " + answer.getBody())
+                .isEqualTo(200);
         return Objects.requireNonNull(answer.getBody());
     }
 

@@ -19,7 +19,16 @@ class OrderUnitTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"MTR, METRE", "YRD, YARD", "FOT, FOOT", "H87, PIECE", "C62, PIECE", "EA, PIECE", "mtr, METRE", "XRL, REEL"})
+    @CsvSource({
+        "MTR, METRE",
+        "YRD, YARD",
+        "FOT, FOOT",
+        "H87, PIECE",
+        "C62, PIECE",
+        "EA, PIECE",
+        "mtr, METRE",
+        "XRL, REEL"
+    })
     void codes_are_those_of_the_recommendation(String code, OrderUnit unit) {
         assertThat(OrderUnit.onWire(code, null)).isEqualTo(unit);
     }

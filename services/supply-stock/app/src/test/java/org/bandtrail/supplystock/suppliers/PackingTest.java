@@ -40,7 +40,8 @@ class PackingTest {
                 .isEqualTo(1_800_000);
         assertThat(Packing.of(MaterialKind.FASTENER, OrderUnit.BOX, "10 x 100").base(MaterialKind.FASTENER, 3))
                 .isEqualTo(3_000);
-        assertThat(Packing.of(MaterialKind.FASTENER, OrderUnit.PACK, "100 pieces").content())
+        assertThat(Packing.of(MaterialKind.FASTENER, OrderUnit.PACK, "100 pieces")
+                        .content())
                 .isEqualTo(100);
         assertThat(Packing.of(MaterialKind.TAPE, OrderUnit.REEL, "45,72 m").content())
                 .isEqualTo(45_720_000);

@@ -1,6 +1,7 @@
--- The ledger: every move and every charge with its value, and the sums that are read from it. Quantities are millimetres
--- of a reel and pieces of a batch; values are minor units of the currency. '' stands where nothing is known or named.
--- Days and months are those of UTC. All tables with the prefix ledger belong to one projection and are at one position.
+-- The ledger: every move and every charge with its value, and the sums that are read from it. Quantities are
+-- millimetres of a reel and pieces of a batch; values are minor units of the currency. '' stands where nothing is
+-- known or named. Days and months are those of UTC. All tables with the prefix ledger belong to one projection and
+-- are at one position.
 CREATE TABLE ledger_line (
     position         bigint      NOT NULL,              -- of the stored event
     step             integer     NOT NULL,              -- 0, 1, 2 ... within the event
@@ -18,7 +19,7 @@ CREATE TABLE ledger_line (
     out_minor        bigint      NOT NULL,              -- value that left the source
     in_minor         bigint      NOT NULL,              -- value that came to the target
     account          varchar(60),                       -- site:<site>, written-off or written-down
-    account_quantity bigint      NOT NULL,              -- millimetres or pieces the account used; negative if they came back
+    account_quantity bigint      NOT NULL,              -- mm or pieces the account used; negative if they came back
     account_minor    bigint      NOT NULL,              -- value the account paid; negative if it was paid back
     site_id          varchar(40) NOT NULL,              -- of the account, or ''
     tree_id          varchar(40) NOT NULL,              -- it went to or came from, or ''

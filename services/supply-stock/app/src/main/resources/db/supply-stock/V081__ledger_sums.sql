@@ -1,5 +1,5 @@
--- Sums of the ledger, kept with every page. Places in the field and what is disposed are summed by kind ('tree:', 'bag:',
--- 'disposed:', 'slit:'); every other place stands for itself. '' stands where nothing is known or named.
+-- Sums of the ledger, kept with every page. Places in the field and what is disposed are summed by kind ('tree:',
+-- 'bag:', 'disposed:', 'slit:'); every other place stands for itself. '' stands where nothing is known or named.
 CREATE TABLE ledger_trial (
     period            varchar(7)  NOT NULL,             -- month the lines post to
     material          varchar(40) NOT NULL,

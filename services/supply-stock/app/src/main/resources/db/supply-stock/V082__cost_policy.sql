@@ -14,4 +14,5 @@ CREATE TABLE ledger_method (
     method varchar(20) NOT NULL CHECK (method IN ('OLDEST_FIRST', 'MOVING_AVERAGE'))
 );
 
-COMMENT ON COLUMN ledger_line.account IS 'site:<site>, written-off or written-down; what went into strips stays value at slit:';
+COMMENT ON COLUMN ledger_line.account IS
+    'site:<site>, written-off or written-down; what went into strips stays value at slit:';

@@ -38,6 +38,7 @@ enum AsOfBy {
                 return by;
             }
         }
-        throw new IllegalArgumentException("As of by [%s] is not known. Use place, item, account or holding.".formatted(text));
+        throw new IllegalArgumentException(
+                "As of by [%s] is not known. Use place, item, account or holding.".formatted(text));
     }
 }

@@ -37,7 +37,8 @@ public class BookLines {
     public List<LineRow> page(Wanted wanted, String after, int limit) {
         String[] cursor = (after.isEmpty() ? "0.-1" : after).split("\\.", 2);
         if (cursor.length != 2 || !(cursor[0] + cursor[1]).matches("\\d+-?\\d+")) {
-            throw new IllegalArgumentException("Cursor [%s] is no line of the ledger. Take it from next.".formatted(after));
+            throw new IllegalArgumentException(
+                    "Cursor [%s] is no line of the ledger. Take it from next.".formatted(after));
         }
         StringBuilder where = new StringBuilder("(position, step) > (:position, :step)");
         either(where, wanted.period(), "period = :period");

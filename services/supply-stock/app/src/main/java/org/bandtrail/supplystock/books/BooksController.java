@@ -43,7 +43,7 @@ class BooksController {
     }
 
     @GetMapping("/trial")
-    @Operation(summary = "Opening + in - out + adjusted = closing, in quantity and value, per item and place of a month")
+    @Operation(summary = "Opening + in - out + adjusted = closing in quantity and value, per item and place")
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
     public Trial trial(
             @RequestParam @Nullable YearMonth period,

@@ -12,9 +12,9 @@ import org.springframework.jdbc.core.simple.JdbcClient.StatementSpec;
 import org.springframework.stereotype.Repository;
 
 /**
- * Reads the books at a past moment. Whole days come from the sums by day; lines are read for the day on which the moment
- * lies, as it happened, and for the day on which it was known, as it was recorded. So the cost does not grow with the
- * number of moves, only with that of days and places.
+ * Reads the books at a past moment. Whole days come from the sums by day; lines are read for the day on which the
+ * moment lies, as it happened, and for the day on which it was known, as it was recorded. So the cost does not grow
+ * with the number of moves, only with that of days and places.
  */
 @Repository
 public class PastBooks {
@@ -30,10 +30,12 @@ public class PastBooks {
 
     private static final String BOOKS = """
             WITH parts AS (
-                SELECT side, slot, material, kind, currency, quantity, minor, recorded_day < :knownDay AS known, true AS now
+                SELECT side, slot, material, kind, currency, quantity, minor, recorded_day < :knownDay AS known,
+                    true AS now
                 FROM ledger_day WHERE side = :side AND happened_day < :day
                 UNION ALL
-                SELECT s.side, s.slot, l.material, l.kind, l.currency, s.quantity, s.minor, l.recorded_at <= :knownAt, true
+                SELECT s.side, s.slot, l.material, l.kind, l.currency, s.quantity, s.minor,
+                    l.recorded_at <= :knownAt, true
                 FROM ledger_line l %1$s WHERE l.happened_at >= :dayStart AND l.happened_at <= :at AND s.side = :side
                 UNION ALL
                 SELECT s.side, s.slot, l.material, l.kind, l.currency, s.quantity, s.minor, true, false
@@ -65,8 +67,8 @@ public class PastBooks {
         return at(
                         BOOKS + """
                         SELECT * FROM (
-                            SELECT concat_ws('|', %1$s, material, currency) COLLATE "C" AS key, %1$s AS name, material, kind,
-                                currency, %2$s
+                            SELECT concat_ws('|', %1$s, material, currency) COLLATE "C" AS key, %1$s AS name,
+                                material, kind, currency, %2$s
                             FROM books WHERE slot <> 'not-received:' AND (:side = 'account' OR :all OR %3$s)
                             GROUP BY %1$s, material, kind, currency) AS t
                         WHERE key > :after
@@ -87,7 +89,8 @@ public class PastBooks {
         return at(
                         BOOKS + """
                         SELECT currency, %1$s FROM books
-                        WHERE currency <> '' AND (:side = 'account' OR %2$s) GROUP BY currency ORDER BY currency""".formatted(SUMS, STOCK),
+                        WHERE currency <> '' AND (:side = 'account' OR %2$s)
+                        GROUP BY currency ORDER BY currency""".formatted(SUMS, STOCK),
                         by,
                         at,
                         knownAt)
@@ -109,7 +112,8 @@ public class PastBooks {
                             FROM page p JOIN ledger_line l USING (holding, id) %1$s
                             WHERE l.happened_at <= :at AND s.side = 'place' AND %2$s)
                         SELECT p.holding || '|' || p.id AS key, p.holding || ' ' || p.id AS name,
-                            coalesce(max(nullif(material, '')), '') AS material, coalesce(max(nullif(kind, '')), '') AS kind,
+                            coalesce(max(nullif(material, '')), '') AS material,
+                            coalesce(max(nullif(kind, '')), '') AS kind,
                             coalesce(max(nullif(currency, '')), '') AS currency,
                             coalesce(sum(quantity) FILTER (WHERE known), 0) AS quantity_then,
                             coalesce(sum(minor) FILTER (WHERE known), 0) AS minor_then,

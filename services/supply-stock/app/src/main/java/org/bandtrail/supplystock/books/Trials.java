@@ -73,7 +73,8 @@ public class Trials {
     List<Trial.Total> totals(String period) {
         return jdbc.sql("""
                         SELECT kind, currency, %s FROM ledger_trial
-                        WHERE period <= :period AND %s AND material <> '' GROUP BY kind, currency ORDER BY 2, 1""".formatted(SUMS, STOCK))
+                        WHERE period <= :period AND %s AND material <> ''
+                        GROUP BY kind, currency ORDER BY currency, kind""".formatted(SUMS, STOCK))
                 .param("period", period)
                 .query((row, number) -> new Trial.Total(
                         row.getString("kind"),
@@ -116,7 +117,8 @@ public class Trials {
     public List<Differing> recount() {
         return jdbc.sql("""
                         WITH held AS (
-                            SELECT coalesce(h.material, '') AS material, p.place, sum(p.quantity) AS quantity, sum(p.value_minor) AS minor
+                            SELECT coalesce(h.material, '') AS material, p.place, sum(p.quantity) AS quantity,
+                                sum(p.value_minor) AS minor
                             FROM ledger_place p LEFT JOIN ledger_holding h USING (holding, id)
                             WHERE p.holding <> 'pool' GROUP BY 1, 2
                             UNION ALL
@@ -124,7 +126,8 @@ public class Trials {
                             WHERE holding = 'pool' GROUP BY 1, 2),
                         by_slot AS (
                             SELECT material, CASE WHEN place ~ '^(tree|bag|disposed|slit):'
-                                THEN split_part(place, ':', 1) || ':' ELSE place END AS place, quantity, minor FROM held),
+                                THEN split_part(place, ':', 1) || ':' ELSE place END AS place, quantity, minor
+                            FROM held),
                         both_ways AS (
                             SELECT material, place, quantity, minor FROM by_slot
                             UNION ALL

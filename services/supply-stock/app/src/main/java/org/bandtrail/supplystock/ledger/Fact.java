@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param entry moves and charges
  * @param bought what the receipt says, null for every other event
  * @param cost what else it does to the cost
- * @param costDelta minor units that the cost of the holding grew by: below zero for what was sent back, the amount written
+ * @param costDelta minor units that the cost of the holding grew by: below zero for what was sent back, the amount
+ *      written
  *     down for a write-down
  */
 record Fact(

@@ -9,8 +9,8 @@ import org.bandtrail.supplystock.holdings.Charge;
 import org.bandtrail.supplystock.holdings.Place;
 
 /**
- * What the field did with a reel or batch before its receipt was in the books, named by the receipt: places and accounts
- * give it up as unknown and take it as the item it is, and who used it pays.
+ * What the field did with a reel or batch before its receipt was in the books, named by the receipt: places and
+ * accounts give it up as unknown and take it as the item it is, and who used it pays.
  *
  * @param before what was where, by place
  * @param uses what accounts used

@@ -12,7 +12,9 @@ import org.bandtrail.supplystock.reels.ReelEvent;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** Keeps the ledger: a page is loaded, posted and written as sets, and each event counts once, however often it comes. */
+/**
+ * Keeps the ledger: a page is loaded, posted and written as sets, and each event counts once, however often it comes.
+ */
 @Component
 final class LedgerProjection implements Projection {
     private final Loading loading;

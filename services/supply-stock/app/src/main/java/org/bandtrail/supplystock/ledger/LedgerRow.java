@@ -60,7 +60,9 @@ record LedgerRow(
         return fact.entry().occurred().recorded().atOffset(ZoneOffset.UTC).toLocalDate().toString();
     }
 
-    /** The place as sums know it: trees, bags and what is gone count by kind, or sums would be as long as the ledger. */
+    /**
+     * The place as sums know it: trees, bags and what is gone count by kind, or sums would be as long as the ledger.
+     */
     static String slot(String place) {
         if (!place.startsWith("not-received:")) {
             PlaceKind kind = Place.parse(place).kind();

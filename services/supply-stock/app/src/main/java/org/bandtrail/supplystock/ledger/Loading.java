@@ -103,7 +103,7 @@ final class Loading {
                     Stock stock = pool == null
                             ? page.stock(new Key(row.getString("holding"), row.getString("id")))
                             : page.pool(pool).stock;
-                    Cell cell = stock.at(Place.parse(row.getString("place")));
+                    Stock.Cell cell = stock.at(Place.parse(row.getString("place")));
                     cell.quantity = row.getLong("quantity");
                     cell.minor = row.getLong("value_minor");
                     cell.stored = true;
@@ -132,7 +132,7 @@ final class Loading {
                 .params(texts(pools, Pool.Key::material), texts(pools, Pool.Key::currency))
                 .query(row -> {
                     page.pool(new Pool.Key(row.getString("material"), row.getString("currency")))
-                            .pays(row.getString("account"), row.getLong("quantity"), row.getLong("minor"));
+                            .payers.pays(row.getString("account"), row.getLong("quantity"), row.getLong("minor"));
                 });
     }
 
@@ -142,7 +142,8 @@ final class Loading {
         jdbc.sql("""
                         SELECT l.holding, l.id, l.account, l.tree_id, l.person_id, l.what,
                             sum(l.account_quantity) AS quantity
-                        FROM unnest(?::varchar[], ?::varchar[]) AS t (holding, id) JOIN ledger_line l USING (holding, id)
+                        FROM unnest(?::varchar[], ?::varchar[]) AS t (holding, id)
+                        JOIN ledger_line l USING (holding, id)
                         WHERE l.account IS NOT NULL
                         GROUP BY 1, 2, 3, 4, 5, 6 ORDER BY 1, 2, 3, 4, 5, 6""")
                 .params(texts(unknown, Key::kind), texts(unknown, Key::id))

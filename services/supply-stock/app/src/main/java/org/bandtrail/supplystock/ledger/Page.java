@@ -19,8 +19,8 @@ import org.bandtrail.supplystock.periods.PeriodEvent;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The part of the books that a page of events touches, while it is posted: loaded once, written once. Everything here is
- * a pure function of what was loaded and the events, so a rebuild gives the same lines.
+ * The part of the books that a page of events touches, while it is posted: loaded once, written once. Everything here
+ * is a pure function of what was loaded and the events, so a rebuild gives the same lines.
  */
 final class Page {
     /** What accounts used of one holding before its receipt, added up. */

@@ -2,12 +2,9 @@ package org.bandtrail.supplystock.ledger;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.supplystock.costpolicies.CostMethod;
 import org.bandtrail.supplystock.costs.FifoLayers;
-import org.bandtrail.supplystock.costs.LargestRemainder;
 
 /**
  * The cost of a fastener, over all batches of the item in one currency. The pool is a list of layers in the order they
@@ -29,11 +26,8 @@ final class Pool {
     /** Pieces of one receipt, and what they cost; 0 pieces where value waits for pieces. */
     record Layer(String batch, long quantity, long minor) {}
 
-    /** What an account used and paid. */
-    record Paid(long quantity, long minor) {}
-
     final Stock stock = new Stock();
-    final Map<String, Paid> payers = new TreeMap<>();
+    final Payers payers = new Payers();
     private final String currency;
     private List<Layer> layers;
 
@@ -172,36 +166,12 @@ final class Pool {
         }
     }
 
-    void pays(String account, long pieces, long minor) {
-        payers.merge(account, new Paid(pieces, minor), (a, b) ->
-                new Paid(a.quantity() + b.quantity(), a.minor() + b.minor()));
-    }
-
     /** What pieces that come back are worth: what their account paid for each on average, else the pool's average. */
     long worthOfReturned(String account, long pieces) {
-        Paid paid = payers.getOrDefault(account, new Paid(0, 0));
+        Payers.Paid paid = payers.of(account);
         if (paid.quantity() > 0) {
             return Share.of(paid.minor(), Math.min(pieces, paid.quantity()), paid.quantity());
         }
         return quantity() == 0 ? 0 : Share.of(minor(), pieces, quantity());
-    }
-
-    /** An amount over all accounts by the pieces they used; empty if none used any. */
-    Map<String, Long> overPayers(long minor) {
-        Map<String, Long> shares = new TreeMap<>();
-        List<String> users = payers.keySet().stream()
-                .filter(account -> payers.getOrDefault(account, new Paid(0, 0)).quantity() > 0)
-                .toList();
-        if (minor == 0 || users.isEmpty()) {
-            return shares;
-        }
-        List<Long> weights = users.stream()
-                .map(account -> payers.getOrDefault(account, new Paid(0, 0)).quantity())
-                .toList();
-        List<Long> parts = LargestRemainder.split(minor, weights);
-        for (int number = 0; number < users.size(); number++) {
-            shares.put(users.get(number), parts.get(number));
-        }
-        return shares;
     }
 }

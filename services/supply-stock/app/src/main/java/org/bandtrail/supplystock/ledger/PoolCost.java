@@ -1,6 +1,7 @@
 package org.bandtrail.supplystock.ledger;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.bandtrail.supplystock.costpolicies.CostMethod;
 import org.bandtrail.supplystock.holdings.Charge;
@@ -9,9 +10,9 @@ import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.holdings.PlaceKind;
 
 /**
- * Posts the facts of a received batch of fasteners, at the cost of its pool (IAS 2, paragraphs 25 and 27). Of its events
- * the ledger takes moves, accounts and what was bought, but not the charges: those are of the batch alone. Only a changed
- * cost is charged as the event says, because it follows the pieces that were really used.
+ * Posts the facts of a received batch of fasteners, at the cost of its pool (IAS 2, paragraphs 25 and 27). Of its
+ * events the ledger takes moves, accounts and what was bought, but not the charges: those are of the batch alone.
+ * Only a changed cost is charged as the event says, because it follows the pieces that were really used.
  */
 final class PoolCost {
     private final Fact fact;
@@ -40,7 +41,10 @@ final class PoolCost {
         lines.heal();
     }
 
-    /** The receipt: first who used pieces the books did not have pays, then what the batch was used for before it came. */
+    /**
+     * The receipt: first who used pieces the books did not have pays, then what the batch was used for before it
+     * came.
+     */
     void receipt(LateReceipt late) {
         Move move = fact.entry().moves().getFirst();
         long cost = Objects.requireNonNull(fact.bought()).cost().minor();
@@ -48,20 +52,20 @@ final class PoolCost {
         long due = deficit == 0
                 ? 0
                 : Share.of(cost, Math.min(deficit, move.quantity()), move.quantity());
-        var payers = pool.overPayers(due);
+        Map<String, Long> payers = pool.payers.share(due);
         long kept = cost - payers.values().stream().mapToLong(Long::longValue).sum();
         lines.move(move, kept, kept, null, 0);
         payers.forEach((payer, minor) -> {
             lines.pays(move.source(), payer, minor, 0);
-            pool.pays(payer, 0, minor);
+            pool.payers.pays(payer, 0, minor);
         });
         pool.put(batch(), move.quantity(), kept, deficit);
         long owed = late.owed();
         if (owed < 0) {
             pool.put("", -owed, 0, deficit());
         }
-        var shares = late.sharesOf(owed > 0 ? pool.issue(owed, method) : 0);
-        shares.forEach((use, minor) -> pool.pays(use.account(), use.quantity(), minor));
+        Map<LateUse, Long> shares = late.sharesOf(owed > 0 ? pool.issue(owed, method) : 0);
+        shares.forEach((use, minor) -> pool.payers.pays(use.account(), use.quantity(), minor));
         late.post(lines, move.target(), shares);
         lines.heal();
     }
@@ -73,12 +77,12 @@ final class PoolCost {
         if (used > 0) {
             long cost = pool.issue(used, method);
             lines.move(move, cost, 0, account, used);
-            pool.pays(account, used, cost);
+            pool.payers.pays(account, used, cost);
         } else if (used < 0) {
             long worth = pool.worthOfReturned(account, -used);
             pool.put("", -used, worth, deficit());
             lines.move(move, 0, worth, account, used);
-            pool.pays(account, used, -worth);
+            pool.payers.pays(account, used, -worth);
         } else if (from && to) {
             long along = pool.stock.shareAt(move.source(), move.quantity());
             lines.move(move, along, along, null, 0);
@@ -87,7 +91,7 @@ final class PoolCost {
             lines.move(move, 0, 0, null, 0);
         } else if (move.source().kind() == PlaceKind.SUPPLIER) {
             lines.move(move, 0, 0, account, move.quantity());
-            pool.pays(account, move.quantity(), 0);
+            pool.payers.pays(account, move.quantity(), 0);
         } else {
             lines.move(move, 0, 0, null, 0);
         }
@@ -108,7 +112,7 @@ final class PoolCost {
         pool.stock.spread(rest).forEach((place, part) -> lines.value(Place.SUPPLIER, place, part));
         charges.forEach(charge -> {
             lines.pays(Place.SUPPLIER, charge.account(), charge.minor(), 0);
-            pool.pays(charge.account(), 0, charge.minor());
+            pool.payers.pays(charge.account(), 0, charge.minor());
         });
         if (rest > 0) {
             pool.raise(batch(), rest);
@@ -124,10 +128,10 @@ final class PoolCost {
 
     /** Stock gave more than it had, so those who used pieces were charged too much before: they get it back. */
     private void cover(long lacking) {
-        var shares = pool.overPayers(lacking);
+        Map<String, Long> shares = pool.payers.share(lacking);
         shares.forEach((payer, minor) -> {
             lines.paysBack(pool.stock.carrier(), payer, minor);
-            pool.pays(payer, 0, -minor);
+            pool.payers.pays(payer, 0, -minor);
         });
         long uncovered = lacking - shares.values().stream().mapToLong(Long::longValue).sum();
         if (uncovered != 0) {

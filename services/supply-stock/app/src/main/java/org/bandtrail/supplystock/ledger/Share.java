@@ -3,9 +3,9 @@ package org.bandtrail.supplystock.ledger;
 import java.math.BigInteger;
 
 /**
- * A part of an amount in whole minor units: round(amount x part / whole), halves rounded up. Parts cut at growing marks,
- * each the difference of two shares, add up to the amount exactly; this also holds when marks go below zero or beyond the
- * whole, as they do where the field was ahead of the books.
+ * A part of an amount in whole minor units: round(amount x part / whole), halves rounded up. Parts cut at growing
+ * marks, each the difference of two shares, add up to the amount exactly; this also holds when marks go below zero or
+ * beyond the whole, as they do where the field was ahead of the books.
  */
 final class Share {
     private Share() {}

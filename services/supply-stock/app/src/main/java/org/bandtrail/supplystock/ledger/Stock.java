@@ -9,10 +9,36 @@ import org.bandtrail.supplystock.holdings.Place;
 
 /**
  * Quantity and value by place of what is valued together: one reel, or the pool of a fastener. Places out of stock are
- * kept too, without value. Values change by shares and never by themselves, so their sum is what was put in less what was
- * taken out.
+ * kept too, without value. Values change by shares and never by themselves, so their sum is what was put in less what
+ * was taken out.
  */
 final class Stock {
+    /** What is at one place while a page is worked on: as loaded, and what the page added. */
+    static final class Cell {
+        long quantity;
+        long minor;
+        long addedQuantity;
+        long addedMinor;
+
+        /**
+         * Whether a row of its own stands in the table; one that does not is written even if it comes back to
+         * nothing.
+         */
+        boolean stored;
+
+        Cell(long quantity, long minor) {
+            this.quantity = quantity;
+            this.minor = minor;
+        }
+
+        void add(long moreQuantity, long moreMinor) {
+            quantity += moreQuantity;
+            minor += moreMinor;
+            addedQuantity += moreQuantity;
+            addedMinor += moreMinor;
+        }
+    }
+
     /** Places in stock; all of them are loaded. */
     final SortedMap<Place, Cell> cells = new TreeMap<>();
 
@@ -34,8 +60,8 @@ final class Stock {
     }
 
     /**
-     * The value that a quantity takes along when it leaves a place for another in stock: its share of what is there, all
-     * of it if nothing stays behind. What the books do not know to be there takes the average of the whole stock.
+     * The value that a quantity takes along when it leaves a place for another in stock: its share of what is there,
+     * all of it if nothing stays behind. What the books do not know to be there takes the average of the whole stock.
      */
     long shareAt(Place place, long quantity) {
         Cell cell = at(place);
@@ -87,8 +113,8 @@ final class Stock {
     }
 
     /**
-     * The place in stock that carries what has no place of its own: the one with most, else the one most in deficit, else
-     * the first known.
+     * The place in stock that carries what has no place of its own: the one with most, else the one most in deficit,
+     * else the first known.
      *
      * @throws IllegalStateException if it never was in stock
      */

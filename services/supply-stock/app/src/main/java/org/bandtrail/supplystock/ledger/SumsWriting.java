@@ -103,7 +103,8 @@ final class SumsWriting {
                         SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
                             ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[])
                         ON CONFLICT (period, material, currency, place) DO UPDATE
-                        SET in_quantity = t.in_quantity + EXCLUDED.in_quantity, in_minor = t.in_minor + EXCLUDED.in_minor,
+                        SET in_quantity = t.in_quantity + EXCLUDED.in_quantity,
+                            in_minor = t.in_minor + EXCLUDED.in_minor,
                             out_quantity = t.out_quantity + EXCLUDED.out_quantity,
                             out_minor = t.out_minor + EXCLUDED.out_minor,
                             adjusted_quantity = t.adjusted_quantity + EXCLUDED.adjusted_quantity,
@@ -146,8 +147,8 @@ final class SumsWriting {
 
     private void accounts(List<Map.Entry<Account, long[]>> rows) {
         jdbc.sql("""
-                        INSERT INTO ledger_account AS a (period, account, site_id, tree_id, material, kind, currency, what,
-                            person_id, quantity, minor)
+                        INSERT INTO ledger_account AS a (period, account, site_id, tree_id, material, kind, currency,
+                            what, person_id, quantity, minor)
                         SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
                             ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
                         ON CONFLICT (period, account, tree_id, material, currency, what, person_id) DO UPDATE

@@ -38,13 +38,14 @@ final class Writing {
 
     private void lines(List<LedgerRow> rows) {
         jdbc.sql("""
-                        INSERT INTO ledger_line (position, step, holding, id, material, kind, currency, what, adjusts, note,
-                            source, target, quantity, out_minor, in_minor, account, account_quantity, account_minor,
-                            site_id, tree_id, person_id, by_person, happened_at, recorded_at, period)
+                        INSERT INTO ledger_line (position, step, holding, id, material, kind, currency, what, adjusts,
+                            note, source, target, quantity, out_minor, in_minor, account, account_quantity,
+                            account_minor, site_id, tree_id, person_id, by_person, happened_at, recorded_at, period)
                         SELECT * FROM unnest(?::bigint[], ?::integer[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::varchar[], ?::varchar[], ?::varchar[], ?::boolean[], ?::text[], ?::varchar[], ?::varchar[],
-                            ?::bigint[], ?::bigint[], ?::bigint[], ?::varchar[], ?::bigint[], ?::bigint[], ?::varchar[],
-                            ?::varchar[], ?::varchar[], ?::varchar[], ?::timestamptz[], ?::timestamptz[], ?::varchar[])""")
+                            ?::varchar[], ?::varchar[], ?::varchar[], ?::boolean[], ?::text[], ?::varchar[],
+                            ?::varchar[], ?::bigint[], ?::bigint[], ?::bigint[], ?::varchar[], ?::bigint[], ?::bigint[],
+                            ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::timestamptz[], ?::timestamptz[],
+                            ?::varchar[])""")
                 .params(
                         numbers(rows, row -> row.fact().position()),
                         numbers(rows, LedgerRow::step),
@@ -75,7 +76,7 @@ final class Writing {
     }
 
     /** What a page adds at one place. */
-    private record Added(String holding, String id, Place place, Cell cell) {}
+    private record Added(String holding, String id, Place place, Stock.Cell cell) {}
 
     private void places(Page page) {
         List<Added> added = new ArrayList<>();
@@ -121,7 +122,7 @@ final class Writing {
 
     private record LayerAt(Pool.Key pool, int seq, Pool.Layer layer) {}
 
-    private record PaidBy(Pool.Key pool, String account, Pool.Paid paid) {}
+    private record PaidBy(Pool.Key pool, String account, Payers.Paid paid) {}
 
     private void pools(Map<Pool.Key, Pool> pools) {
         List<LayerAt> layers = new ArrayList<>();
@@ -131,7 +132,7 @@ final class Writing {
             for (int seq = 0; seq < left.size(); seq++) {
                 layers.add(new LayerAt(key, seq, left.get(seq)));
             }
-            pool.payers.forEach((account, paid) -> payers.add(new PaidBy(key, account, paid)));
+            pool.payers.all().forEach((account, paid) -> payers.add(new PaidBy(key, account, paid)));
         });
         jdbc.sql("""
                         DELETE FROM ledger_layer l USING unnest(?::varchar[], ?::varchar[]) AS t (material, currency)

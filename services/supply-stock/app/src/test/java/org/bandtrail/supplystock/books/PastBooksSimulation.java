@@ -126,7 +126,9 @@ class PastBooksSimulation {
             assertThat(trials.recount()).isEmpty();
             books.jdbc.sql("UPDATE ledger_account SET minor = minor + 1 WHERE minor <> 0").update();
             assertThat(trials.law(months.getLast())).anySatisfy(law -> assertThat(law.differenceMinor()).isNegative());
-            books.jdbc.sql("UPDATE ledger_place SET quantity = quantity + 1 WHERE place = 'depot:NORTH' AND holding = 'reel'")
+            books.jdbc.sql("""
+                            UPDATE ledger_place SET quantity = quantity + 1
+                            WHERE place = 'depot:NORTH' AND holding = 'reel'""")
                     .update();
             assertThat(trials.recount()).isNotEmpty();
         });

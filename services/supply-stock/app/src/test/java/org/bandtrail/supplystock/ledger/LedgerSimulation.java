@@ -60,14 +60,20 @@ class LedgerSimulation {
     }
 
     private static void agreesWithPlainSums(int seed, PlainBooks plain) {
-        assertThat(books.sums("SELECT holding || ' ' || id || ' ' || place, quantity FROM ledger_place WHERE holding <> 'pool'"))
+        assertThat(books.sums("""
+                        SELECT holding || ' ' || id || ' ' || place, quantity FROM ledger_place
+                        WHERE holding <> 'pool'"""))
                 .as("quantities of history %d", seed)
                 .isEqualTo(plain.quantities);
         plain.reelValues.values().removeIf(minor -> minor == 0);
-        assertThat(books.sums("SELECT id, sum(value_minor) FROM ledger_place WHERE holding = 'reel' AND stock GROUP BY id"))
+        assertThat(books.sums("""
+                        SELECT id, sum(value_minor) FROM ledger_place
+                        WHERE holding = 'reel' AND stock GROUP BY id"""))
                 .as("value of reels in history %d", seed)
                 .isEqualTo(plain.reelValues);
-        assertThat(books.sums("SELECT account, sum(minor) FROM ledger_account WHERE kind IN ('TAPE', 'MESH') GROUP BY 1"))
+        assertThat(books.sums("""
+                        SELECT account, sum(minor) FROM ledger_account
+                        WHERE kind IN ('TAPE', 'MESH') GROUP BY 1"""))
                 .as("charges of reels in history %d", seed)
                 .isEqualTo(plain.reelCharges);
         plain.itemCosts.values().removeIf(minor -> minor == 0);
@@ -82,12 +88,15 @@ class LedgerSimulation {
     }
 
     private static void poolsHoldTogether(int seed) {
-        assertThat(books.sums("SELECT id, sum(value_minor) FROM ledger_place WHERE holding = 'pool' AND stock GROUP BY id"))
+        assertThat(books.sums("""
+                        SELECT id, sum(value_minor) FROM ledger_place
+                        WHERE holding = 'pool' AND stock GROUP BY id"""))
                 .as("layers of history %d", seed)
                 .isEqualTo(books.sums(
                         "SELECT material || ' ' || currency, sum(left_minor) FROM ledger_layer GROUP BY 1"));
         assertThat(books.sums("""
-                        SELECT id, greatest(sum(quantity), 0) FROM ledger_place WHERE holding = 'pool' AND stock GROUP BY id"""))
+                        SELECT id, greatest(sum(quantity), 0) FROM ledger_place
+                        WHERE holding = 'pool' AND stock GROUP BY id"""))
                 .as("pieces of history %d", seed)
                 .isEqualTo(books.sums(
                         "SELECT material || ' ' || currency, sum(left_quantity) FROM ledger_layer GROUP BY 1"));
@@ -113,12 +122,16 @@ class LedgerSimulation {
                         SELECT period || material || %3$s, %5$s FROM ledger_line WHERE target IS NOT NULL) AS t
                     GROUP BY 1""".formatted(
                     "", slot.formatted("source"), slot.formatted("target"), column[1], column[2]));
-            assertThat(books.sums("SELECT period || material || place, sum(in_%1$s - out_%1$s + adjusted_%1$s) FROM ledger_trial GROUP BY 1"
+            assertThat(books.sums("""
+                            SELECT period || material || place, sum(in_%1$s - out_%1$s + adjusted_%1$s)
+                            FROM ledger_trial GROUP BY 1"""
                             .formatted(column[0])))
                     .as("trial of history %d in %s", seed, column[0])
                     .isEqualTo(lines);
-            assertThat(books.number("SELECT coalesce(sum(%s), 0) FROM ledger_day WHERE side = 'place'".formatted(column[0])))
-                    .isEqualTo(column[0].equals("quantity") ? 0 : -books.number("SELECT coalesce(sum(minor), 0) FROM ledger_account"));
+            assertThat(books.number(
+                            "SELECT coalesce(sum(%s), 0) FROM ledger_day WHERE side = 'place'".formatted(column[0])))
+                    .isEqualTo(column[0].equals("quantity") ? 0 : -books.number(
+                            "SELECT coalesce(sum(minor), 0) FROM ledger_account"));
         }
         assertThat(books.sums("SELECT slot || material, sum(minor) FROM ledger_day WHERE side = 'account' GROUP BY 1"))
                 .isEqualTo(books.sums("SELECT account || material, sum(minor) FROM ledger_account GROUP BY 1"));

@@ -82,7 +82,9 @@ class LedgerTest {
         fit(history, 500);
         books.rolledBack(() -> {
             books.post(history.events());
-            assertThat(books.sums("SELECT period || ' ' || happened_at::date, quantity FROM ledger_line WHERE target = 'tree:T-1'"))
+            assertThat(books.sums("""
+                            SELECT period || ' ' || happened_at::date, quantity FROM ledger_line
+                            WHERE target = 'tree:T-1'"""))
                     .containsOnlyKeys("2026-03 2026-01-15", "2026-02 2026-01-15", "2026-01 2026-01-15");
         });
     }

@@ -1,4 +1,4 @@
-package org.bandtrail.supplystock.ledger;
+package org.bandtrail.supplystock.books;
 
 import java.time.YearMonth;
 import org.bandtrail.supplystock.costpolicies.YearsBegun;
@@ -9,10 +9,10 @@ import org.springframework.stereotype.Component;
 
 /** Tells which months and years have entries. */
 @Component
-final class LedgerBegin implements BooksBegin, YearsBegun {
+final class FirstEntries implements BooksBegin, YearsBegun {
     private final JdbcClient jdbc;
 
-    LedgerBegin(JdbcClient jdbc) {
+    FirstEntries(JdbcClient jdbc) {
         this.jdbc = jdbc;
     }
 

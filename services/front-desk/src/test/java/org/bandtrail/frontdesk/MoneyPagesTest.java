@@ -112,34 +112,6 @@ class MoneyPagesTest {
         assertThat(answer.getHeader("Content-Disposition")).contains("\"journal-2026-04.csv\"");
     }
 
-    @Test
-    void only_accounts_with_a_number_are_mapped() throws Exception {
-        desk.services().answers("POST /journal/accounts", 422, "{\"title\": \"No\", \"status\": 422}");
-        desk.sends(
-                Role.FINANCE,
-                "/journal/accounts",
-                "commandId",
-                COMMAND,
-                "from",
-                "2026-05",
-                "ours",
-                "stock",
-                "number",
-                "1310",
-                "name",
-                "Material",
-                "ours",
-                "site:S-MILL",
-                "number",
-                "",
-                "name",
-                "");
-
-        assertThat(desk.services().last("POST").body())
-                .contains("\"ours\":\"stock\",\"number\":\"1310\",\"name\":\"Material\"", "\"from\":\"2026-05\"")
-                .doesNotContain("S-MILL");
-    }
-
     @ParameterizedTest
     @ValueSource(strings = {"/spend", "/spend/lines", "/spend/work", "/grants", "/budgets", "/months"})
     void every_list_of_money_can_be_saved_both_ways(String list) throws Exception {
@@ -159,48 +131,5 @@ class MoneyPagesTest {
                 .doesNotContain(granting);
         assertThat(desk.reads(Role.LEAD, "/months/2026-04").getContentAsString())
                 .contains(granting);
-    }
-
-    @Test
-    void percentages_are_sent_as_thousandths_and_empty_lines_are_left_out() throws Exception {
-        desk.services().answers("POST /site-shares", 422, "{\"title\": \"No\", \"status\": 422, \"detail\": \"967\"}");
-
-        String page = sharesOf("66.7", "30").getContentAsString();
-
-        assertThat(desk.services().last("POST").body())
-                .contains("{\"grantId\":\"G-RIVER\",\"permille\":667}")
-                .contains("{\"grantId\":\"G-TOWN\",\"permille\":300}")
-                .contains("\"from\":\"2026-07\"", "\"siteId\":\"S-MILL\"");
-        assertThat(page).contains("967", "value=\"66.7\"", "value=\"S-MILL\"");
-    }
-
-    @Test
-    void a_percentage_with_two_decimals_is_asked_again_without_troubling_a_service() throws Exception {
-        assertThat(sharesOf("66.67", "33.33").getContentAsString()).contains("[66.67] is not a percentage");
-        assertThat(desk.services().asked()).noneMatch(asked -> asked.method().equals("POST"));
-    }
-
-    private org.springframework.mock.web.MockHttpServletResponse sharesOf(String river, String town) throws Exception {
-        return desk.sends(
-                Role.FINANCE,
-                "/grants/shares",
-                "commandId",
-                COMMAND,
-                "siteId",
-                "S-MILL",
-                "from",
-                "2026-07",
-                "grantId",
-                "G-RIVER",
-                "percent",
-                river,
-                "grantId",
-                "G-TOWN",
-                "percent",
-                town,
-                "grantId",
-                "",
-                "percent",
-                "");
     }
 }

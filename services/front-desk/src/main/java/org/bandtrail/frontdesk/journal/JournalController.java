@@ -5,6 +5,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Accounts;
 import org.bandtrail.frontdesk.neighbours.Finance;
@@ -48,7 +49,7 @@ class JournalController {
     @GetMapping("/journal")
     String journal(Model page, @RequestParam @Nullable YearMonth month) {
         Months.Page months = finance.months(null);
-        YearMonth shown = month != null ? month : months.closedThrough() != null ? months.closedThrough() : months.running();
+        YearMonth shown = month != null ? month : Objects.requireNonNullElse(months.closedThrough(), months.running());
         page.addAttribute("months", months.rows());
         page.addAttribute("month", shown);
         page.addAttribute("journal", finance.journal(shown));

@@ -45,9 +45,7 @@ public class BandWork {
         jdbc.sql("""
                         INSERT INTO band_life AS b (band_id, taken_down_at) VALUES (?, ?)
                         ON CONFLICT (band_id) DO UPDATE
-                        SET taken_down_at = least(b.taken_down_at, EXCLUDED.taken_down_at)""")
-                .params(bandId, at.atOffset(ZoneOffset.UTC))
-                .update();
+                        SET taken_down_at = least(b.taken_down_at, EXCLUDED.taken_down_at)""").params(bandId, at.atOffset(ZoneOffset.UTC)).update();
     }
 
     /**

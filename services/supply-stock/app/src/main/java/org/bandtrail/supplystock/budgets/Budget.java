@@ -21,47 +21,51 @@ public record Budget(@Nullable BudgetPlan plan, boolean dropped) {
      */
     public List<BudgetEvent> decide(BudgetCommand command) {
         return switch (command) {
-            case BudgetCommand.SetUp set -> {
-                if (plan != null) {
-                    throw new BudgetRefused.BudgetKnown(set.budgetId(), plan.name());
-                }
-                if (set.plan().name().isBlank()) {
-                    throw new BudgetRefused.BudgetUnfit(
-                            set.budgetId(), "name", set.plan().name(), "Write what people call it.");
-                }
-                if (set.plan().through().isBefore(set.plan().from())) {
-                    throw new BudgetRefused.BudgetUnfit(
-                            set.budgetId(),
-                            "last month",
-                            set.plan().through(),
-                            "Give one not before %s.".formatted(set.plan().from()));
-                }
-                aboveZero(set.budgetId(), set.plan().amount());
-                yield List.of(new BudgetEvent.Planned(set.budgetId(), set.plan(), set.by(), set.occurred()));
-            }
-            case BudgetCommand.ChangeAmount change -> {
-                BudgetPlan counts = counting(change.budgetId());
-                aboveZero(change.budgetId(), change.amount());
-                if (!change.amount().currency().equals(counts.amount().currency())) {
-                    throw new BudgetRefused.BudgetUnfit(
-                            change.budgetId(),
-                            "currency",
-                            change.amount().currency(),
-                            "It is in %s.".formatted(counts.amount().currency()));
-                }
-                yield List.of(new BudgetEvent.AmountChanged(
-                        change.budgetId(),
-                        change.amount(),
-                        reason(change.budgetId(), change.reason()),
-                        change.by(),
-                        change.occurred()));
-            }
+            case BudgetCommand.SetUp set -> set(set);
+            case BudgetCommand.ChangeAmount change -> change(change);
             case BudgetCommand.Drop drop -> {
                 counting(drop.budgetId());
                 yield List.of(new BudgetEvent.Dropped(
                         drop.budgetId(), reason(drop.budgetId(), drop.reason()), drop.by(), drop.occurred()));
             }
         };
+    }
+
+    private List<BudgetEvent> set(BudgetCommand.SetUp set) {
+        if (plan != null) {
+            throw new BudgetRefused.BudgetKnown(set.budgetId(), plan.name());
+        }
+        if (set.plan().name().isBlank()) {
+            throw new BudgetRefused.BudgetUnfit(
+                    set.budgetId(), "name", set.plan().name(), "Write what people call it.");
+        }
+        if (set.plan().through().isBefore(set.plan().from())) {
+            throw new BudgetRefused.BudgetUnfit(
+                    set.budgetId(),
+                    "last month",
+                    set.plan().through(),
+                    "Give one not before %s.".formatted(set.plan().from()));
+        }
+        aboveZero(set.budgetId(), set.plan().amount());
+        return List.of(new BudgetEvent.Planned(set.budgetId(), set.plan(), set.by(), set.occurred()));
+    }
+
+    private List<BudgetEvent> change(BudgetCommand.ChangeAmount change) {
+        BudgetPlan counts = counting(change.budgetId());
+        aboveZero(change.budgetId(), change.amount());
+        if (!change.amount().currency().equals(counts.amount().currency())) {
+            throw new BudgetRefused.BudgetUnfit(
+                    change.budgetId(),
+                    "currency",
+                    change.amount().currency(),
+                    "It is in %s.".formatted(counts.amount().currency()));
+        }
+        return List.of(new BudgetEvent.AmountChanged(
+                change.budgetId(),
+                change.amount(),
+                reason(change.budgetId(), change.reason()),
+                change.by(),
+                change.occurred()));
     }
 
     private BudgetPlan counting(BudgetId budget) {

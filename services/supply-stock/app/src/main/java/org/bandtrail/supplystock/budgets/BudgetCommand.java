@@ -14,11 +14,7 @@ public sealed interface BudgetCommand {
 
     /** Wish: another amount from now on, with a reason. Refused in another currency. */
     record ChangeAmount(
-            @TargetAggregateIdentifier BudgetId budgetId,
-            Money amount,
-            String reason,
-            PersonId by,
-            Occurred occurred)
+            @TargetAggregateIdentifier BudgetId budgetId, Money amount, String reason, PersonId by, Occurred occurred)
             implements BudgetCommand {}
 
     /** Wish: let it count no longer, with a reason. */

@@ -37,8 +37,7 @@ final class BudgetController {
     private final Grants grants;
     private final Clock clock;
 
-    BudgetController(
-            Work work, Commands commands, Budgets budgets, Standings standings, Grants grants, Clock clock) {
+    BudgetController(Work work, Commands commands, Budgets budgets, Standings standings, Grants grants, Clock clock) {
         this.work = work;
         this.commands = commands;
         this.budgets = budgets;
@@ -54,8 +53,7 @@ final class BudgetController {
         List<BudgetRow> rows = budgets.after(after, most + 1);
         boolean more = rows.size() > most;
         List<BudgetRow> page = more ? rows.subList(0, most) : rows;
-        return new Rows(
-                standings.of(page, running()), more ? page.getLast().budgetId() : null);
+        return new Rows(standings.of(page, running()), more ? page.getLast().budgetId() : null);
     }
 
     @GetMapping("/budgets/{budgetId}")
@@ -89,8 +87,7 @@ final class BudgetController {
     @Operation(summary = "Give a budget another amount, with a reason")
     Known change(@PathVariable BudgetId budgetId, @RequestBody Change request, ActingPerson by) {
         return work.once(request.commandId(), new Asked(budgetId, request), Known.class, () -> {
-            commands.send(
-                    new BudgetCommand.ChangeAmount(budgetId, request.amount(), request.reason(), by.id(), now()));
+            commands.send(new BudgetCommand.ChangeAmount(budgetId, request.amount(), request.reason(), by.id(), now()));
             return new Known(budgetId);
         });
     }

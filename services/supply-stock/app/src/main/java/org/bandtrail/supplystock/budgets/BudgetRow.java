@@ -27,9 +27,5 @@ public record BudgetRow(
 
     /** What happened to a budget; the amount is null when it was dropped, the reason when it was set. */
     public record Happened(
-            String what,
-            @Nullable Long minor,
-            @Nullable String reason,
-            String by,
-            Instant at) {}
+            String what, @Nullable Long minor, @Nullable String reason, String by, Instant at) {}
 }

@@ -9,7 +9,6 @@ package org.bandtrail.supplystock.budgets;
  */
 public record BudgetStanding(BudgetRow budget, long actualMinor, long committedMinor, long leftMinor) {
     static BudgetStanding of(BudgetRow budget, long actual, long committed) {
-        return new BudgetStanding(
-                budget, actual, committed, budget.amount().minor() - actual - committed);
+        return new BudgetStanding(budget, actual, committed, budget.amount().minor() - actual - committed);
     }
 }

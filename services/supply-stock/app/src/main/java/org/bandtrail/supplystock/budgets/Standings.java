@@ -36,7 +36,8 @@ class Standings {
     }
 
     /** A part of what is ordered; empty site or grant where the order names none. */
-    private record Ordered(String grantId, String siteId, @Nullable MaterialKind kind, String currency, long minor) {}
+    private record Ordered(
+            String grantId, String siteId, @Nullable MaterialKind kind, String currency, long minor) {}
 
     /**
      * How these budgets stand.
@@ -49,8 +50,10 @@ class Standings {
         }
         YearMonth first =
                 budgets.stream().map(BudgetRow::from).min(YearMonth::compareTo).orElseThrow();
-        YearMonth last =
-                budgets.stream().map(BudgetRow::through).max(YearMonth::compareTo).orElseThrow();
+        YearMonth last = budgets.stream()
+                .map(BudgetRow::through)
+                .max(YearMonth::compareTo)
+                .orElseThrow();
         List<GrantSpend.Part> spent = spend.parts(Months.of(first, last));
         List<Ordered> ordered = ordered(running);
         List<BudgetStanding> standings = new ArrayList<>();
@@ -64,8 +67,7 @@ class Standings {
             long committed = budget.through().isBefore(running)
                     ? 0
                     : ordered.stream()
-                            .filter(part -> covers(
-                                    budget, part.grantId(), part.siteId(), part.kind(), part.currency()))
+                            .filter(part -> covers(budget, part.grantId(), part.siteId(), part.kind(), part.currency()))
                             .mapToLong(Ordered::minor)
                             .sum();
             standings.add(BudgetStanding.of(budget, actual, committed));
@@ -83,8 +85,8 @@ class Standings {
 
     /** What is ordered: to the grant the order names, else split by the shares of its site, else to no grant. */
     private List<Ordered> ordered(YearMonth running) {
-        Map<String, MaterialKind> kinds = new HashMap<>(
-                items.all().stream().collect(Collectors.toMap(ItemRow::materialCode, ItemRow::kind)));
+        Map<String, MaterialKind> kinds =
+                new HashMap<>(items.all().stream().collect(Collectors.toMap(ItemRow::materialCode, ItemRow::kind)));
         Payers payers = shares.payers();
         List<Ordered> parts = new ArrayList<>();
         for (OnOrder.Committed line : orders.committed()) {

@@ -48,6 +48,7 @@ class AuditCheck implements CloseCheck {
                 name(),
                 broken,
                 "Every millimetre, every piece and every cent is accounted for.",
-                "Laws of the books whose two sides differ: %d (" + String.join("; ", broken).replace("%", "%%") + ").");
+                "Laws of the books whose two sides differ: %d ("
+                        + String.join("; ", broken).replace("%", "%%") + ").");
     }
 }

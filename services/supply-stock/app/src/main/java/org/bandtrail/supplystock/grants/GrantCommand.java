@@ -13,10 +13,6 @@ public sealed interface GrantCommand {
 
     /** Wish: other terms from now on, with a reason. Refused in another currency. */
     record ChangeTerms(
-            @TargetAggregateIdentifier GrantId grantId,
-            GrantTerms terms,
-            String reason,
-            PersonId by,
-            Occurred occurred)
+            @TargetAggregateIdentifier GrantId grantId, GrantTerms terms, String reason, PersonId by, Occurred occurred)
             implements GrantCommand {}
 }

@@ -17,8 +17,7 @@ public record Chart(Set<YearMonth> begins) {
     public static final Chart EMPTY = new Chart(Set.of());
 
     /** What every mapping must name, so that every posting finds an account. */
-    static final List<String> GENERAL =
-            List.of("stock", "site", "written-off", "written-down", "slit", "supplier");
+    static final List<String> GENERAL = List.of("stock", "site", "written-off", "written-down", "slit", "supplier");
 
     private static final Pattern OURS = Pattern.compile(
             "stock(:(TAPE|MESH|FASTENER))?|site(:[A-Z0-9][A-Z0-9-]{0,39})?|written-off|written-down|slit|supplier");
@@ -43,8 +42,7 @@ public record Chart(Set<YearMonth> begins) {
                     throw new ChartRefused.AccountsOfClosedMonth(map.from(), map.closedThrough());
                 }
                 checked(map.accounts());
-                yield List.of(new ChartEvent.Mapped(
-                        map.books(), map.from(), map.accounts(), map.by(), map.occurred()));
+                yield List.of(new ChartEvent.Mapped(map.books(), map.from(), map.accounts(), map.by(), map.occurred()));
             }
         };
     }

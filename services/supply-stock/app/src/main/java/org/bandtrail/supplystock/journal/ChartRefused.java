@@ -38,7 +38,7 @@ public abstract sealed class ChartRefused extends Refusal {
 
         AccountNotOurs(String ours) {
             super("[%s] is none of our accounts. Use stock, stock:TAPE, stock:MESH, stock:FASTENER, site,"
-                    .formatted(ours)
+                            .formatted(ours)
                     + " site:<site>, written-off, written-down, slit or supplier.");
         }
     }
@@ -92,7 +92,7 @@ public abstract sealed class ChartRefused extends Refusal {
 
         JournalUnbalanced(YearMonth month, String currency, long difference) {
             super("The journal of [%s] does not balance: debits less credits are [%d] minor units of [%s]."
-                    .formatted(month, difference, currency)
+                            .formatted(month, difference, currency)
                     + " Nothing is exported. Look at the trial and tell whoever keeps this service.");
         }
 

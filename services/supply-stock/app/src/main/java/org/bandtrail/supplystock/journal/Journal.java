@@ -95,8 +95,7 @@ public record Journal(YearMonth month, boolean closed, List<Line> lines, List<St
     public Journal exportable() {
         for (Sum sum : sums) {
             if (sum.debitMinor() != sum.creditMinor()) {
-                throw new ChartRefused.JournalUnbalanced(
-                        month, sum.currency(), sum.debitMinor() - sum.creditMinor());
+                throw new ChartRefused.JournalUnbalanced(month, sum.currency(), sum.debitMinor() - sum.creditMinor());
             }
         }
         if (!unmapped.isEmpty()) {

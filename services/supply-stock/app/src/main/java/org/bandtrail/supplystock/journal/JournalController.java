@@ -39,8 +39,7 @@ class JournalController {
     private final Periods periods;
     private final Clock clock;
 
-    JournalController(
-            Work work, Commands commands, Charts charts, Postings postings, Periods periods, Clock clock) {
+    JournalController(Work work, Commands commands, Charts charts, Postings postings, Periods periods, Clock clock) {
         this.work = work;
         this.commands = commands;
         this.charts = charts;

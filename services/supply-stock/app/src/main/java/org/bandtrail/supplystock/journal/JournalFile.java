@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * text.
  */
 final class JournalFile {
-    private static final List<String> HEADERS = List.of(
-            "month", "line", "what", "account", "account_name", "our_account", "currency", "debit", "credit");
+    private static final List<String> HEADERS =
+            List.of("month", "line", "what", "account", "account_name", "our_account", "currency", "debit", "credit");
     private static final Pattern RUNS = Pattern.compile("^\\s*[=+\\-@\\t\\r\\n].*", Pattern.DOTALL);
 
     private JournalFile() {}
@@ -27,8 +27,8 @@ final class JournalFile {
         StringBuilder text = new StringBuilder(String.join(",", HEADERS)).append("\r\n");
         for (Journal.Line line : journal.lines()) {
             text.append(journal.month()).append(',').append(line.number()).append(',');
-            for (@Nullable String cell :
-                    new @Nullable String[] {line.what(), line.account(), line.accountName(), line.ours()}) {
+            for (@Nullable
+            String cell : new @Nullable String[] {line.what(), line.account(), line.accountName(), line.ours()}) {
                 text.append(quoted(cell)).append(',');
             }
             text.append(line.currency()).append(',');

@@ -59,8 +59,7 @@ class Postings {
         return postings;
     }
 
-    private static void add(
-            Map<List<String>, Long> sums, String currency, String what, String ours, long minor) {
+    private static void add(Map<List<String>, Long> sums, String currency, String what, String ours, long minor) {
         sums.merge(List.of(currency, what, ours), minor, Long::sum);
     }
 

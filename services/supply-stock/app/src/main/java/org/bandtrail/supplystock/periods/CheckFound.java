@@ -19,7 +19,8 @@ public record CheckFound(String check, long open, String sentence, String finger
     /** Refuses a count below zero, which no check can find. */
     public CheckFound {
         if (open < 0) {
-            throw new IllegalArgumentException("Check [%s] found [%d] things; it cannot be below 0.".formatted(check, open));
+            throw new IllegalArgumentException(
+                    "Check [%s] found [%d] things; it cannot be below 0.".formatted(check, open));
         }
     }
 

@@ -10,7 +10,10 @@ import org.jspecify.annotations.Nullable;
  * @param signedBy who answers for it, null if it was clean
  * @param reason why it may stand, null if it was clean
  */
-public record CheckPassed(CheckFound found, @Nullable PersonId signedBy, @Nullable String reason) {
+public record CheckPassed(
+        CheckFound found,
+        @Nullable PersonId signedBy,
+        @Nullable String reason) {
     /** Nothing was open. */
     static CheckPassed clean(CheckFound found) {
         return new CheckPassed(found, null, null);

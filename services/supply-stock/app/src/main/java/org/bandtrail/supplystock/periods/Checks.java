@@ -22,8 +22,9 @@ class Checks {
     private final ObjectProvider<Projectors> projectors;
 
     Checks(List<CloseCheck> checks, Periods periods, ObjectProvider<Projectors> projectors) {
-        this.checks =
-                checks.stream().sorted(Comparator.comparingInt(CloseCheck::order)).toList();
+        this.checks = checks.stream()
+                .sorted(Comparator.comparingInt(CloseCheck::order))
+                .toList();
         this.periods = periods;
         this.projectors = projectors;
     }
@@ -38,8 +39,7 @@ class Checks {
                         ? "The books have caught up with everything that was stored."
                         : "The books are still reading what was stored. Look again in a minute.",
                 caughtUp ? "" : "behind");
-        return Stream.concat(
-                        Stream.of(books), checks.stream().map(check -> check.look(month)))
+        return Stream.concat(Stream.of(books), checks.stream().map(check -> check.look(month)))
                 .toList();
     }
 
@@ -58,8 +58,7 @@ class Checks {
         return all(month).stream()
                 .map(found -> {
                     PeriodRow.Signature signature = signatures.get(found.check());
-                    boolean holds =
-                            signature != null && signature.fingerprint().equals(found.fingerprint());
+                    boolean holds = signature != null && signature.fingerprint().equals(found.fingerprint());
                     return new PeriodRow.Check(
                             found.check(), found.open(), found.sentence(), found.clean() || holds, signature);
                 })

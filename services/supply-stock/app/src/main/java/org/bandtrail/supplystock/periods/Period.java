@@ -122,7 +122,8 @@ public record Period(
 
     /** The signature that holds for what a check finds now: one for exactly these open things. */
     public PeriodEvent.@Nullable CheckSigned signature(YearMonth month, CheckFound found) {
-        PeriodEvent.CheckSigned signed = signatures.getOrDefault(month, Map.of()).get(found.check());
+        PeriodEvent.CheckSigned signed =
+                signatures.getOrDefault(month, Map.of()).get(found.check());
         return signed != null && signed.found().fingerprint().equals(found.fingerprint()) ? signed : null;
     }
 

@@ -45,12 +45,7 @@ final class PeriodController {
         List<PeriodRow> rows = periods.page(running, after, most + 1);
         boolean more = rows.size() > most;
         List<PeriodRow> page = more ? rows.subList(0, most) : rows;
-        return new Rows(
-                page,
-                more ? page.getLast().month() : null,
-                running,
-                periods.closedThrough(),
-                periods.next());
+        return new Rows(page, more ? page.getLast().month() : null, running, periods.closedThrough(), periods.next());
     }
 
     @GetMapping("/periods/{month}")
@@ -59,8 +54,7 @@ final class PeriodController {
         YearMonth running = Period.monthOf(clock.instant());
         List<PeriodRow.Check> found = checks.withSignatures(month);
         String why = inTheWay(month, running, found);
-        return new PeriodRow.Whole(
-                periods.one(month, running), why == null, why, found, periods.history(month));
+        return new PeriodRow.Whole(periods.one(month, running), why == null, why, found, periods.history(month));
     }
 
     private @Nullable String inTheWay(YearMonth month, YearMonth running, List<PeriodRow.Check> found) {
@@ -85,8 +79,7 @@ final class PeriodController {
     Done sign(@PathVariable YearMonth month, @RequestBody Sign request, ActingPerson by) {
         CheckFound found = checks.one(month, request.check());
         return work.once(request.commandId(), new Asked("sign", month, request), Done.class, () -> {
-            commands.send(
-                    new PeriodCommand.SignCheck(BooksId.MAIN, month, found, request.reason(), by.id(), now()));
+            commands.send(new PeriodCommand.SignCheck(BooksId.MAIN, month, found, request.reason(), by.id(), now()));
             return new Done(month, "signed");
         });
     }

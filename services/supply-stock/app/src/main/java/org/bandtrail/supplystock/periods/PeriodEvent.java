@@ -19,8 +19,7 @@ public sealed interface PeriodEvent {
     /** A person answers for what a check found. */
     @StoredAs("period.check-signed")
     @Revision("1")
-    record CheckSigned(
-            BooksId books, YearMonth month, CheckFound found, String reason, PersonId by, Occurred occurred)
+    record CheckSigned(BooksId books, YearMonth month, CheckFound found, String reason, PersonId by, Occurred occurred)
             implements PeriodEvent {}
 
     /**

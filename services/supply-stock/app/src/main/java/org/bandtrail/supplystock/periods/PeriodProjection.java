@@ -79,9 +79,8 @@ final class PeriodProjection implements Projection {
     }
 
     private void closed(StoredEvent stored, PeriodEvent.Closed closed) {
-        long signed = closed.checks().stream()
-                .filter(check -> !check.found().clean())
-                .count();
+        long signed =
+                closed.checks().stream().filter(check -> !check.found().clean()).count();
         jdbc.sql("""
                         INSERT INTO period_closing (month, closed_at, closed_by, checks, signed) VALUES (?, ?, ?, ?, ?)
                         ON CONFLICT DO NOTHING""")

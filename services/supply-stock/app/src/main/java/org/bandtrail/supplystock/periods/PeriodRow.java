@@ -36,7 +36,11 @@ public record PeriodRow(
      * @param signature the last signature, also one that no longer holds; null if nobody signed
      */
     public record Check(
-            String check, long open, String sentence, boolean passes, @Nullable Signature signature) {}
+            String check,
+            long open,
+            String sentence,
+            boolean passes,
+            @Nullable Signature signature) {}
 
     /**
      * One month with its checks and history.
@@ -45,9 +49,5 @@ public record PeriodRow(
      * @param why what stands in the way, null if nothing does
      */
     public record Whole(
-            PeriodRow period,
-            boolean mayClose,
-            @Nullable String why,
-            List<Check> checks,
-            List<Happened> history) {}
+            PeriodRow period, boolean mayClose, @Nullable String why, List<Check> checks, List<Happened> history) {}
 }

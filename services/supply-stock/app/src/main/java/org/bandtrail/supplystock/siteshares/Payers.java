@@ -17,8 +17,8 @@ public final class Payers {
 
     /** Payers as these rows say. */
     public Payers(List<SiteShareRow> rows) {
-        rows.forEach(row -> bySite.computeIfAbsent(row.siteId(), unused -> new TreeMap<>())
-                .put(row.from(), row.shares()));
+        rows.forEach(row ->
+                bySite.computeIfAbsent(row.siteId(), unused -> new TreeMap<>()).put(row.from(), row.shares()));
     }
 
     /** The shares of a site in a month, empty if no grant pays. */

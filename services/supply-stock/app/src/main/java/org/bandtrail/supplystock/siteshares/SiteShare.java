@@ -40,8 +40,8 @@ public record SiteShare(Map<YearMonth, List<GrantShare>> versions) {
                 if (set.shares().equals(versions.get(set.from()))) {
                     yield List.of();
                 }
-                yield List.of(new SiteShareEvent.SharesSet(
-                        set.siteId(), set.from(), set.shares(), set.by(), set.occurred()));
+                yield List.of(
+                        new SiteShareEvent.SharesSet(set.siteId(), set.from(), set.shares(), set.by(), set.occurred()));
             }
         };
     }

@@ -33,8 +33,7 @@ final class SiteShareController {
     private final Periods periods;
     private final Clock clock;
 
-    SiteShareController(
-            Work work, Commands commands, SiteShares shares, Grants grants, Periods periods, Clock clock) {
+    SiteShareController(Work work, Commands commands, SiteShares shares, Grants grants, Periods periods, Clock clock) {
         this.work = work;
         this.commands = commands;
         this.shares = shares;
@@ -50,7 +49,8 @@ final class SiteShareController {
         List<SiteShareRow> rows = shares.rows(after, most + 1);
         boolean more = rows.size() > most;
         List<SiteShareRow> page = more ? rows.subList(0, most) : rows;
-        return new Rows(page, more ? page.getLast().siteId() + " " + page.getLast().from() : null);
+        return new Rows(
+                page, more ? page.getLast().siteId() + " " + page.getLast().from() : null);
     }
 
     @PostMapping("/site-shares")

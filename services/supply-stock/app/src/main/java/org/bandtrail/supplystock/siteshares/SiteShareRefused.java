@@ -68,8 +68,9 @@ public abstract sealed class SiteShareRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         GrantNotGoodThen(SiteId site, YearMonth month, GrantRow grant) {
-            super("Grant [%s] cannot pay for site [%s] in [%s]: it is good from %s to %s. Choose another month or grant."
-                    .formatted(grant.grantId(), site, month, grant.from(), grant.until()));
+            super(
+                    "Grant [%s] cannot pay for site [%s] in [%s]: it is good from %s to %s. Choose another month or grant."
+                            .formatted(grant.grantId(), site, month, grant.from(), grant.until()));
         }
     }
 }

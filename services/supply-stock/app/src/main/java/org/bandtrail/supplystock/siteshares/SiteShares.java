@@ -42,18 +42,15 @@ public class SiteShares {
                               WHERE site_id || ' ' || to_char(from_month, 'YYYY-MM') > :after COLLATE "C"
                               ORDER BY site_id || ' ' || to_char(from_month, 'YYYY-MM') COLLATE "C" LIMIT :limit) v
                         LEFT JOIN site_share s USING (site_id, from_month)
-                        ORDER BY v.site_id COLLATE "C", v.from_month, s.permille DESC, s.grant_id""")
-                .param("after", after)
-                .param("limit", limit)
-                .query(row -> {
-                    String site = row.getString(1);
-                    YearMonth from = YearMonth.from(row.getObject(2, LocalDate.class));
-                    SiteShareRow version = rows.computeIfAbsent(
-                            site + " " + from, unused -> new SiteShareRow(site, from, new ArrayList<>()));
-                    if (row.getString(3) != null) {
-                        version.shares().add(new GrantShare(new GrantId(row.getString(3)), row.getInt(4)));
-                    }
-                });
+                        ORDER BY v.site_id COLLATE "C", v.from_month, s.permille DESC, s.grant_id""").param("after", after).param("limit", limit).query(row -> {
+            String site = row.getString(1);
+            YearMonth from = YearMonth.from(row.getObject(2, LocalDate.class));
+            SiteShareRow version =
+                    rows.computeIfAbsent(site + " " + from, unused -> new SiteShareRow(site, from, new ArrayList<>()));
+            if (row.getString(3) != null) {
+                version.shares().add(new GrantShare(new GrantId(row.getString(3)), row.getInt(4)));
+            }
+        });
         return List.copyOf(rows.values());
     }
 }

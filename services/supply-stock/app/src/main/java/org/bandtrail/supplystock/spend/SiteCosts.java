@@ -49,8 +49,8 @@ public class SiteCosts {
             workOf.merge(row.currency(), of, SiteWork::plus);
             totalOf.merge(row.currency(), row.totalMinor(), Long::sum);
         }
-        totalOf.forEach((currency, minor) -> costs.add(SiteCost.of(
-                null, Money.of(minor, currency), workOf.getOrDefault(currency, SiteWork.none("")))));
+        totalOf.forEach((currency, minor) -> costs.add(
+                SiteCost.of(null, Money.of(minor, currency), workOf.getOrDefault(currency, SiteWork.none("")))));
         return costs;
     }
 }

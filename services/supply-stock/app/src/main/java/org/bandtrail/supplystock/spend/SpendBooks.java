@@ -51,8 +51,8 @@ class SpendBooks {
                 .param("through", months.through())
                 .param("after", after)
                 .param("limit", limit)
-                .query((row, number) -> SpendRow.of(
-                        by, row.getString("key"), row.getString("name"), row.getString("name2"), sums(row)))
+                .query((row, number) ->
+                        SpendRow.of(by, row.getString("key"), row.getString("name"), row.getString("name2"), sums(row)))
                 .list();
     }
 
@@ -130,9 +130,7 @@ class SpendBooks {
         return jdbc.sql("""
                         SELECT holding, id, site_id, sum(account_quantity)::bigint AS quantity
                         FROM ledger_line WHERE currency = '' AND site_id <> ''
-                        GROUP BY 1, 2, 3 HAVING sum(account_quantity) <> 0 ORDER BY 1, 2, 3""")
-                .query(NotReceived.class)
-                .list();
+                        GROUP BY 1, 2, 3 HAVING sum(account_quantity) <> 0 ORDER BY 1, 2, 3""").query(NotReceived.class).list();
     }
 
     private static SpendRow.Sums sums(ResultSet row) throws SQLException {

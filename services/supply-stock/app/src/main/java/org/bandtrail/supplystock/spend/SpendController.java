@@ -43,7 +43,8 @@ class SpendController {
      * @param limit rows of a page, 1 to 1,000
      */
     @GetMapping("/spend")
-    @Operation(summary = "Spend by site, tree, item, crew, person, month or grant, with the identity that no cent leaked")
+    @Operation(
+            summary = "Spend by site, tree, item, crew, person, month or grant, with the identity that no cent leaked")
     @Transactional(readOnly = true, isolation = Isolation.REPEATABLE_READ)
     public Spend spend(
             @RequestParam(defaultValue = "site") String by,

@@ -43,8 +43,7 @@ class SpendReasonsController {
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "200") int limit) {
         int most = Math.clamp(limit, 1, MOST);
-        SpendLine.Asked asked =
-                new SpendLine.Asked(account, tree, material, person, what, Months.of(from, through));
+        SpendLine.Asked asked = new SpendLine.Asked(account, tree, material, person, what, Months.of(from, through));
         List<SpendLines.Placed> rows = lines.page(asked, after, most + 1);
         boolean more = rows.size() > most;
         List<SpendLines.Placed> page = more ? rows.subList(0, most) : rows;

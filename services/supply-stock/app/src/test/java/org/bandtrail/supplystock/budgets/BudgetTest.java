@@ -36,7 +36,8 @@ class BudgetTest {
 
     @Test
     void its_amount_changes_with_a_reason_and_in_the_same_currency() {
-        Budget more = set().evolve(set().decide(change(Money.of(900, "USD"), " more trees ")).getFirst());
+        Budget more = set().evolve(set().decide(change(Money.of(900, "USD"), " more trees "))
+                .getFirst());
 
         assertThat(Objects.requireNonNull(more.plan()).amount()).isEqualTo(Money.of(900, "USD"));
         assertThatExceptionOfType(BudgetRefused.BudgetUnfit.class)
@@ -48,8 +49,8 @@ class BudgetTest {
 
     @Test
     void a_dropped_budget_changes_no_more() {
-        Budget dropped = set().evolve(
-                set().decide(new BudgetCommand.Drop(MILL, "given up", ANNA, NOW)).getFirst());
+        Budget dropped = set().evolve(set().decide(new BudgetCommand.Drop(MILL, "given up", ANNA, NOW))
+                .getFirst());
 
         assertThat(dropped.dropped()).isTrue();
         assertThatExceptionOfType(BudgetRefused.BudgetNotThere.class)

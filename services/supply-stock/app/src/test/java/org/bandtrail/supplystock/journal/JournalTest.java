@@ -71,8 +71,8 @@ class JournalTest {
                 new Posting("USD", "received", "stock:TAPE", 100), new Posting("USD", "received", "supplier", -99));
 
         assertThatExceptionOfType(ChartRefused.JournalUnbalanced.class)
-                .isThrownBy(() ->
-                        Journal.of(MAY, true, postings, ChartTest.GENERAL).exportable())
+                .isThrownBy(
+                        () -> Journal.of(MAY, true, postings, ChartTest.GENERAL).exportable())
                 .withMessageContaining("debits less credits are [1] minor units of [USD]");
     }
 

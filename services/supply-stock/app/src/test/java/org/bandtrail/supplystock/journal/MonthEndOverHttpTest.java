@@ -4,25 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
-import org.bandtrail.kernel.DepotId;
-import org.bandtrail.kernel.Length;
-import org.bandtrail.kernel.MaterialCode;
-import org.bandtrail.kernel.MaterialKind;
-import org.bandtrail.kernel.Money;
-import org.bandtrail.kernel.Occurred;
-import org.bandtrail.kernel.PersonId;
-import org.bandtrail.kernel.ReelId;
-import org.bandtrail.kernel.SiteId;
-import org.bandtrail.kernel.TreeId;
 import org.bandtrail.supplystock.InJuly;
 import org.bandtrail.supplystock.OverHttp;
-import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.reels.ReelCommand;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.MethodOrderer;
@@ -43,9 +31,6 @@ import tools.jackson.databind.JsonNode;
 @DirtiesContext
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class MonthEndOverHttpTest {
-    private static final PersonId WREN = new PersonId("P-07");
-    private static final ReelId REEL = new ReelId("ME-R1");
-
     @LocalServerPort
     int port;
 
@@ -71,17 +56,7 @@ class MonthEndOverHttpTest {
     @Test
     @Order(1)
     void a_third_of_a_reel_is_fitted_in_june_and_two_grants_share_it_to_the_cent() {
-        send(
-                new ReelCommand.Receive(
-                        REEL,
-                        new MaterialCode("ME-TAPE"),
-                        MaterialKind.TAPE,
-                        Length.ofMm(3_000),
-                        Money.of(10_00, "USD"),
-                        Place.depot(new DepotId("ME")),
-                        WREN,
-                        at("2026-06-02T08:00:00Z")),
-                fitted("2026-06-05T09:00:00Z"));
+        send(MonthEnd.received("2026-06-02T08:00:00Z"), MonthEnd.fitted("2026-06-05T09:00:00Z"));
         grant("ME-RIVER");
         grant("ME-TOWN");
         anna.ok("/site-shares", """
@@ -91,10 +66,12 @@ class MonthEndOverHttpTest {
         // A third of 10.00 is 3.33; half of it is 1.665, and the odd cent goes to the first of the two.
         JsonNode rows = anna.get("/spend?by=grant&from=2026-06&through=2026-06").path("rows");
         assertThat(rows)
-                .extracting(row -> row.path("grantId").asString() + " " + row.path("totalMinor").asLong())
+                .extracting(row -> row.path("grantId").asString() + " "
+                        + row.path("totalMinor").asLong())
                 .containsExactly("ME-RIVER 167", "ME-TOWN 166");
         assertThat(anna.get("/spend/grants").path("rows"))
-                .extracting(row -> row.path("spentMinor").asLong() + " " + row.path("outsideMinor").asLong())
+                .extracting(row -> row.path("spentMinor").asLong() + " "
+                        + row.path("outsideMinor").asLong())
                 .containsExactly("167 0", "166 0");
     }
 
@@ -152,11 +129,12 @@ class MonthEndOverHttpTest {
         byte[] csv = anna.file("/journal/2026-06.csv");
         byte[] xlsx = anna.file("/journal/2026-06.xlsx");
 
-        send(fitted("2026-06-29T09:00:00Z"));
+        send(MonthEnd.fitted("2026-06-29T09:00:00Z"));
 
         assertThat(anna.file("/journal/2026-06.csv")).isEqualTo(csv);
         assertThat(anna.file("/journal/2026-06.xlsx")).isEqualTo(xlsx);
-        JsonNode late = anna.get("/spend/lines?account=site:ME-MILL&from=2026-07").path("rows");
+        JsonNode late =
+                anna.get("/spend/lines?account=site:ME-MILL&from=2026-07").path("rows");
         assertThat(late).hasSize(1);
         assertThat(late.get(0).path("happenedAt").asString()).isEqualTo("2026-06-29T09:00:00Z");
         assertThat(late.get(0).path("month").asString()).isEqualTo("2026-07");
@@ -186,28 +164,12 @@ class MonthEndOverHttpTest {
         anna.ok("/periods/2026-06/close", "{}");
     }
 
-    private static ReelCommand fitted(String when) {
-        return new ReelCommand.RecordFact(
-                REEL,
-                "band of " + when,
-                Place.crew(WREN),
-                Place.tree(new TreeId("ME-T1")),
-                Length.ofMm(1_000),
-                new SiteId("ME-MILL"),
-                WREN,
-                new Occurred(Instant.parse(when), Instant.parse("2026-07-10T12:00:00Z")));
-    }
-
-    private static Occurred at(String when) {
-        return Occurred.at(Instant.parse(when));
-    }
-
     private void send(ReelCommand... wishes) {
         work.inOneTransaction(() -> {
             for (ReelCommand wish : wishes) {
                 commands.send(wish);
             }
-            return REEL;
+            return wishes.length;
         });
         assertThat(projectors.caughtUp(Duration.ofSeconds(10))).isTrue();
     }

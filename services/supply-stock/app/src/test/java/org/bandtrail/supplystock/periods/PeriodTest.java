@@ -26,7 +26,9 @@ class PeriodTest {
                 Period.NEVER_CLOSED.decide(close(MAY, JUNE, AUDIT)).getFirst());
 
         assertThat(closed.closed(MAY)).isTrue();
-        assertThat(closed.closed(APRIL)).as("the first close takes everything before it").isTrue();
+        assertThat(closed.closed(APRIL))
+                .as("the first close takes everything before it")
+                .isTrue();
         assertThat(closed.closed(JUNE)).isFalse();
     }
 
@@ -91,8 +93,8 @@ class PeriodTest {
                 .isThrownBy(() -> asked.decide(new PeriodCommand.Reopen(BooksId.MAIN, MAY, ANNA, NOW)))
                 .withMessageContaining("another person has to grant it");
 
-        var reopened = (PeriodEvent.Reopened)
-                asked.decide(new PeriodCommand.Reopen(BooksId.MAIN, MAY, BELA, NOW)).getFirst();
+        var reopened = (PeriodEvent.Reopened) asked.decide(new PeriodCommand.Reopen(BooksId.MAIN, MAY, BELA, NOW))
+                .getFirst();
         assertThat(reopened.askedBy()).isEqualTo(ANNA);
         assertThat(reopened.closedThrough()).isEqualTo(APRIL);
         assertThat(asked.evolve(reopened).closedThrough()).isEqualTo(APRIL);

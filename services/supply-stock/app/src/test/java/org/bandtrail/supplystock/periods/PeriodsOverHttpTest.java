@@ -86,7 +86,9 @@ class PeriodsOverHttpTest {
     }
 
     private void signAllOpen(String month) {
-        List<String> open = anna.get("/periods/" + month).path("checks").valueStream()
+        List<String> open = anna.get("/periods/" + month)
+                .path("checks")
+                .valueStream()
                 .filter(check -> !check.path("passes").asBoolean())
                 .map(check -> check.path("check").asString())
                 .toList();

@@ -36,12 +36,12 @@ class SharesOverHttpTest {
                 {"siteId": "SH-MILL", "from": "2026-05",
                  "shares": [{"grantId": "SH-RIVER", "permille": 750}, {"grantId": "SH-TOWN", "permille": 250}]}""");
         assertThat(anna.refused(422, "/site-shares", """
-                {"siteId": "SH-MILL", "from": "2026-07", "shares": [{"grantId": "SH-TOWN", "permille": 1000}]}"""))
-                .contains("it is good from 2026-01-01 to 2026-06-30");
+                {"siteId": "SH-MILL", "from": "2026-07", "shares": [{"grantId": "SH-TOWN", "permille": 1000}]}""")).contains("it is good from 2026-01-01 to 2026-06-30");
         anna.refused(409, "/site-shares", """
                 {"siteId": "SH-MILL", "from": "2026-07", "shares": [{"grantId": "SH-NONE", "permille": 1000}]}""");
 
-        JsonNode row = anna.get("/site-shares?limit=1&after=SH-MILL").path("rows").get(0);
+        JsonNode row =
+                anna.get("/site-shares?limit=1&after=SH-MILL").path("rows").get(0);
         assertThat(row.path("siteId").asString()).isEqualTo("SH-MILL");
         assertThat(row.path("shares").get(0).path("permille").asInt()).isEqualTo(750);
         var before = shares.all();

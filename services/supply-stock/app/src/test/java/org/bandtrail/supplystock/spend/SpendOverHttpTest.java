@@ -101,7 +101,8 @@ class SpendOverHttpTest {
     void another_way_of_adding_up_is_refused_by_name() {
         assertThatThrownBy(() -> get("/spend?by=moon"))
                 .isInstanceOf(HttpClientErrorException.BadRequest.class)
-                .hasMessageContaining("Spend by [moon] is not known. Use one of site, tree, item, crew, person, month, grant.");
+                .hasMessageContaining(
+                        "Spend by [moon] is not known. Use one of site, tree, item, crew, person, month, grant.");
     }
 
     @Test

@@ -115,10 +115,7 @@ class CountController {
                                 form.body().put("restNotThere", rest).done()));
         return back.map(entered -> shown(page, countId, entered))
                 .orElseGet(() -> onward(
-                        countId,
-                        next,
-                        count -> !count.counting() || count.round() > round,
-                        "This round is finished."));
+                        countId, next, count -> !count.counting() || count.round() > round, "This round is finished."));
     }
 
     @PostMapping("/counts/{countId}/reasons")
@@ -156,7 +153,9 @@ class CountController {
         Optional<Entered> back = Entered.unlessDone(
                 sent,
                 () -> counting.tell()
-                        .send("/counts/" + countId + "/approve", new Form(sent).body().done()));
+                        .send(
+                                "/counts/" + countId + "/approve",
+                                new Form(sent).body().done()));
         return back.map(entered -> shown(page, countId, entered))
                 .orElseGet(() -> onward(
                         countId,
@@ -203,7 +202,8 @@ class CountController {
                 "counted",
                 whole.lines().stream().filter(line -> line.counted() != null).toList());
         page.addAttribute(
-                "differing", whole.lines().stream().filter(Counted.Line::differs).toList());
+                "differing",
+                whole.lines().stream().filter(Counted.Line::differs).toList());
         page.addAttribute(
                 "silent",
                 whole.lines().stream()

@@ -44,14 +44,15 @@ class CountsController {
                 .toList();
         page.addAttribute("open", open);
         page.addAttribute(
-                "closed", counts.rows().stream().filter(count -> !open.contains(count)).toList());
+                "closed",
+                counts.rows().stream().filter(count -> !open.contains(count)).toList());
         page.addAttribute("next", counts.next());
-        List<Counted.Due> due =
-                plan.rows().stream().filter(Counted.Due::due).toList();
+        List<Counted.Due> due = plan.rows().stream().filter(Counted.Due::due).toList();
         page.addAttribute("due", due);
         page.addAttribute(
                 "places", due.stream().map(Counted.Due::place).distinct().count());
-        page.addAttribute("later", plan.rows().stream().filter(row -> !row.due()).toList());
+        page.addAttribute(
+                "later", plan.rows().stream().filter(row -> !row.due()).toList());
         page.addAttribute("more", plan.next() != null);
         page.addAttribute("rules", counting.rules());
         return "counts";

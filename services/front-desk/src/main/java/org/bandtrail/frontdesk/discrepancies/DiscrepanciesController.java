@@ -87,10 +87,10 @@ class DiscrepanciesController {
     @PostMapping("/discrepancies/put-right")
     String putRight(@RequestParam MultiValueMap<String, String> sent, Model page, RedirectAttributes next) {
         Form form = new Form(sent);
-        Form.Body body = form.body()
-                .text("material", "id", "place", "other", "reason")
-                .put("through", through(form));
-        Optional<Entered> unreadable = Entered.unlessDone(sent, () -> body.length("measured").whole("counted"));
+        Form.Body body =
+                form.body().text("material", "id", "place", "other", "reason").put("through", through(form));
+        Optional<Entered> unreadable =
+                Entered.unlessDone(sent, () -> body.length("measured").whole("counted"));
         if (unreadable.isPresent()) {
             return shown(page, unreadable.get());
         }

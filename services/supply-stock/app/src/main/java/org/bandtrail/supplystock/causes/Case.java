@@ -18,7 +18,13 @@ import org.bandtrail.supplystock.holdings.Place;
  * @param fromPerson what the person's custody gave to the field about that time, of any reel or batch
  */
 public record Case(
-        Suspect subject, boolean pieces, Place place, long gap, Instant since, List<Suspect> others, List<Told> fromPerson) {
+        Suspect subject,
+        boolean pieces,
+        Place place,
+        long gap,
+        Instant since,
+        List<Suspect> others,
+        List<Told> fromPerson) {
     Custody custody() {
         return new Custody(place);
     }

@@ -13,7 +13,12 @@ import java.time.Duration;
  * @param source where the figures come from
  */
 public record CausePolicy(
-        Duration lateAfter, Duration doubledWithin, Duration quietAfter, long shortestPieceMm, int measuringPermille, String source) {
+        Duration lateAfter,
+        Duration doubledWithin,
+        Duration quietAfter,
+        long shortestPieceMm,
+        int measuringPermille,
+        String source) {
     /** A day, ten minutes, two hours, 200 mm, two per mille. */
     public static final CausePolicy USUAL = new CausePolicy(
             Duration.ofHours(24), Duration.ofMinutes(10), Duration.ofHours(2), 200, 2, "common practice, no source");

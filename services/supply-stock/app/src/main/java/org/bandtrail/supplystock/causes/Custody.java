@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 record Custody(Place place) {
     /** Whether the place belongs to this custody. */
     boolean holds(Place other) {
-        return place.equals(other) || isPersons() && ofPerson(other) && place.id().equals(other.id());
+        return place.equals(other)
+                || isPersons() && ofPerson(other) && place.id().equals(other.id());
     }
 
     /** Whether it is a person's. */

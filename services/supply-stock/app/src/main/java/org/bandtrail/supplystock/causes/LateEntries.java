@@ -102,8 +102,7 @@ final class LateEntries {
                 .map(told -> cause(
                         30,
                         "What %s did on %s reached the books %s later; more of it may be on its way."
-                                .formatted(
-                                        open.place().id(), words.day(told.happened()), Words.time(told.delay())),
+                                .formatted(open.place().id(), words.day(told.happened()), Words.time(told.delay())),
                         null));
     }
 

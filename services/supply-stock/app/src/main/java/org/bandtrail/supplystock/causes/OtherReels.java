@@ -111,7 +111,9 @@ final class OtherReels {
                                 .formatted(
                                         words.much(touch.quantity()),
                                         words.at(touch.outside()),
-                                        recordedThere ? other.id() : open.subject().id(),
+                                        recordedThere
+                                                ? other.id()
+                                                : open.subject().id(),
                                         recordedThere ? open.subject().id() : other.id()),
                         other.id(),
                         touch.outside(),

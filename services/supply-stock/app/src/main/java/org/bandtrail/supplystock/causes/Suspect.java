@@ -13,8 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param balances every place with a balance
  * @param told its moves, oldest first
  */
-public record Suspect(
-        String id, @Nullable String kind, Map<Place, Long> balances, List<Told> told) {
+public record Suspect(String id, @Nullable String kind, Map<Place, Long> balances, List<Told> told) {
     /** The balance at a place. */
     long at(Place place) {
         return balances.getOrDefault(place, 0L);

@@ -43,11 +43,6 @@ final class UnitMistakes {
                 slip.times());
         int weight = 80 - (int) Math.min(9, away);
         return new Cause(
-                CauseKind.UNIT_MISTAKE,
-                weight,
-                Words.sentence(evidence),
-                null,
-                touch.outside(),
-                Math.abs(open.gap()));
+                CauseKind.UNIT_MISTAKE, weight, Words.sentence(evidence), null, touch.outside(), Math.abs(open.gap()));
     }
 }

@@ -36,7 +36,8 @@ enum UnitSlip {
 
     /** The factor as people write it: 12, 2.54, 3.14. */
     String times() {
-        return factor.setScale(Math.min(2, factor.scale()), RoundingMode.HALF_UP).toPlainString();
+        return factor.setScale(Math.min(2, factor.scale()), RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     /**

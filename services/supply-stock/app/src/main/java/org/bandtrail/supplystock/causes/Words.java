@@ -19,9 +19,7 @@ record Words(boolean pieces) {
             DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH).withZone(ZoneOffset.UTC);
 
     String much(long quantity) {
-        return pieces
-                ? Pieces.of(quantity).toString()
-                : Length.ofMm(quantity).toString();
+        return pieces ? Pieces.of(quantity).toString() : Length.ofMm(quantity).toString();
     }
 
     /** A day of the year, in UTC. */

@@ -23,11 +23,9 @@ class ItemValues {
 
     /** The value of every item that was ever received, 0 included. */
     List<ValueClasses.ItemValue> by(ValueBasis basis, LocalDate today) {
-        String quantity = basis == ValueBasis.USED
-                ? """
+        String quantity = basis == ValueBasis.USED ? """
                   coalesce((SELECT sum(u.quantity) FROM use_of_day u WHERE u.holding = h.holding AND u.id = h.id
-                             AND u.day > :since), 0)"""
-                : "greatest(h.in_depot, 0)";
+                             AND u.day > :since), 0)""" : "greatest(h.in_depot, 0)";
         return jdbc.sql("""
                         SELECT material, currency, sum(round(used * cost_minor / bought))::bigint AS value
                         FROM (SELECT h.material, h.currency, h.cost_minor, h.bought, (%s)::numeric AS used FROM %s h

@@ -86,7 +86,9 @@ public final class ValueClasses {
     }
 
     private static int permille(long part, long whole) {
-        return whole == 0 ? 1000 : thousand(part).divide(BigInteger.valueOf(whole)).intValueExact();
+        return whole == 0
+                ? 1000
+                : thousand(part).divide(BigInteger.valueOf(whole)).intValueExact();
     }
 
     private static BigInteger thousand(long value) {

@@ -56,5 +56,6 @@ final class CountRuleController {
 
     record Known(CountRules rules) {}
 
-    record Rows(List<CountRulesInForce.Version> rows, @Nullable String next) {}
+    record Rows(
+            List<CountRulesInForce.Version> rows, @Nullable String next) {}
 }

@@ -20,7 +20,8 @@ public abstract sealed class CountRuleRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         RulesWithoutReason() {
-            super("The rules of counting need a source and a reason. Say where the figures come from and why they hold.");
+            super(
+                    "The rules of counting need a source and a reason. Say where the figures come from and why they hold.");
         }
     }
 
@@ -29,8 +30,9 @@ public abstract sealed class CountRuleRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         RulesNotSound(CountRules rules) {
-            super("These rules [%s] cannot be meant. Tolerances are 0 or more, shares go up to 1000, days grow from A to C."
-                    .formatted(rules));
+            super(
+                    "These rules [%s] cannot be meant. Tolerances are 0 or more, shares go up to 1000, days grow from A to C."
+                            .formatted(rules));
         }
     }
 }

@@ -22,8 +22,8 @@ record Approving(Count count) {
         }
         requireSecondPerson(approve);
         differing.forEach(line -> requireHere(approve.countId(), line));
-        return List.of(new CountEvent.Approved(
-                approve.countId(), Postings.of(differing), approve.by(), approve.occurred()));
+        return List.of(
+                new CountEvent.Approved(approve.countId(), Postings.of(differing), approve.by(), approve.occurred()));
     }
 
     private List<CountLine> differing() {

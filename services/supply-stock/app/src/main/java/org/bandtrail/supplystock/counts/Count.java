@@ -92,8 +92,8 @@ public record Count(
         if (cancel.reason().isBlank()) {
             throw new CountRefused.ReasonsMissing(cancel.countId(), List.of("cancelling"));
         }
-        return List.of(new CountEvent.Cancelled(
-                cancel.countId(), cancel.reason().strip(), cancel.by(), cancel.occurred()));
+        return List.of(
+                new CountEvent.Cancelled(cancel.countId(), cancel.reason().strip(), cancel.by(), cancel.occurred()));
     }
 
     void requireStage(CountId count, Stage wanted, String what) {
@@ -113,7 +113,8 @@ public record Count(
     public Count evolve(CountEvent event) {
         return switch (event) {
             case CountEvent.Opened opened -> opened(opened);
-            case CountEvent.LineCounted counted -> with(counted.line(), counted.round(), counted.quantity(), counted.by());
+            case CountEvent.LineCounted counted ->
+                with(counted.line(), counted.round(), counted.quantity(), counted.by());
             case CountEvent.RoundFinished finished -> finished(finished);
             case CountEvent.DifferenceExplained explained -> {
                 Map<SheetLine.Key, CountLine> next = new LinkedHashMap<>(lines);
@@ -141,8 +142,8 @@ public record Count(
     private Count finished(CountEvent.RoundFinished finished) {
         Map<SheetLine.Key, CountLine> next = new LinkedHashMap<>(lines);
         finished.notThere()
-                .forEach(key -> next.computeIfPresent(
-                        key, (same, line) -> line.counted(finished.round(), 0, finished.by())));
+                .forEach(key ->
+                        next.computeIfPresent(key, (same, line) -> line.counted(finished.round(), 0, finished.by())));
         boolean done = finished.again().isEmpty();
         return new Count(
                 scope,

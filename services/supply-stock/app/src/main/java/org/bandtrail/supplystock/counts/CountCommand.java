@@ -53,17 +53,21 @@ public sealed interface CountCommand {
      *
      * @param restNotThere whether everything on the sheet without a figure is not there
      */
-    record Finish(
-            @TargetAggregateIdentifier CountId countId, boolean restNotThere, PersonId by, Occurred occurred)
+    record Finish(@TargetAggregateIdentifier CountId countId, boolean restNotThere, PersonId by, Occurred occurred)
             implements CountCommand {}
 
     /** Wish: say why a line differs. Refused before all is counted or if it does not differ. */
     record Explain(
-            @TargetAggregateIdentifier CountId countId, SheetLine.Key line, String reason, PersonId by, Occurred occurred)
+            @TargetAggregateIdentifier CountId countId,
+            SheetLine.Key line,
+            String reason,
+            PersonId by,
+            Occurred occurred)
             implements CountCommand {}
 
     /** Wish: approve; the differences are posted. Refused without reasons, or by a counter above the value. */
-    record Approve(@TargetAggregateIdentifier CountId countId, PersonId by, Occurred occurred) implements CountCommand {}
+    record Approve(@TargetAggregateIdentifier CountId countId, PersonId by, Occurred occurred)
+            implements CountCommand {}
 
     /** Wish: give the count up; nothing is posted. Refused once it is approved, or without a reason. */
     record Cancel(@TargetAggregateIdentifier CountId countId, String reason, PersonId by, Occurred occurred)

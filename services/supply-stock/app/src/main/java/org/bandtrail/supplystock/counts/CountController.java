@@ -36,12 +36,7 @@ final class CountController {
     private final Clock clock;
 
     CountController(
-            Work work,
-            Commands commands,
-            CountSheets sheets,
-            CountRulesInForce rules,
-            Counts counts,
-            Clock clock) {
+            Work work, Commands commands, CountSheets sheets, CountRulesInForce rules, Counts counts, Clock clock) {
         this.work = work;
         this.commands = commands;
         this.sheets = sheets;
@@ -112,8 +107,8 @@ final class CountController {
     Known approve(@PathVariable CountId countId, @RequestBody Approve request, ActingPerson by) {
         return work.once(request.commandId(), request, Known.class, () -> {
             if (commands.ask(new CountCommand.Approve(countId, by.id(), now())) instanceof List<?> events) {
-                events.forEach(event -> PostedDifferences.commands((CountEvent.Approved) event)
-                        .forEach(commands::send));
+                events.forEach(event ->
+                        PostedDifferences.commands((CountEvent.Approved) event).forEach(commands::send));
             }
             return new Known(countId);
         });
@@ -144,7 +139,8 @@ final class CountController {
     CountRow.Whole one(@PathVariable CountId countId) {
         return counts.whole(countId.value())
                 .orElseThrow(() -> new ResponseStatusException(
-                        HttpStatus.NOT_FOUND, "Count [%s] is not known. Look at the list of counts.".formatted(countId)));
+                        HttpStatus.NOT_FOUND,
+                        "Count [%s] is not known. Look at the list of counts.".formatted(countId)));
     }
 
     private Occurred now() {

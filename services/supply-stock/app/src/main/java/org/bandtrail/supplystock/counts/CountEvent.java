@@ -16,8 +16,7 @@ public sealed interface CountEvent {
     /** Opened; the sheet is frozen. */
     @StoredAs("count.opened")
     @Revision("1")
-    record Opened(
-            CountId countId, Place scope, List<SheetLine> sheet, CountRules rules, PersonId by, Occurred occurred)
+    record Opened(CountId countId, Place scope, List<SheetLine> sheet, CountRules rules, PersonId by, Occurred occurred)
             implements CountEvent {}
 
     /**

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param tallies in the order of the rounds
  * @param reason why it differs, null until somebody says
  */
-record CountLine(SheetLine sheet, List<Tally> tallies, @Nullable String reason) {
+record CountLine(
+        SheetLine sheet, List<Tally> tallies, @Nullable String reason) {
     CountLine {
         tallies = List.copyOf(tallies);
     }

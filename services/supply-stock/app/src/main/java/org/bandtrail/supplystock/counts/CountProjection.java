@@ -53,7 +53,12 @@ final class CountProjection implements Projection {
                                     explained.line().place().toString())
                             .update();
                 case CountEvent.Approved approved ->
-                    close(approved.countId(), "APPROVED", null, approved.by().value(), approved.occurred().recorded());
+                    close(
+                            approved.countId(),
+                            "APPROVED",
+                            null,
+                            approved.by().value(),
+                            approved.occurred().recorded());
                 case CountEvent.Cancelled cancelled ->
                     close(
                             cancelled.countId(),
@@ -98,8 +103,11 @@ final class CountProjection implements Projection {
                         numbers(sheet, SheetLine::bought),
                         numbers(sheet, SheetLine::costMinor),
                         texts(sheet, SheetLine::currency),
-                        texts(sheet, line ->
-                                line.elsewhere() == null ? null : line.elsewhere().toString()))
+                        texts(
+                                sheet,
+                                line -> line.elsewhere() == null
+                                        ? null
+                                        : line.elsewhere().toString()))
                 .update();
     }
 
@@ -135,7 +143,11 @@ final class CountProjection implements Projection {
         String count = finished.countId().value();
         finished.notThere()
                 .forEach(line -> figure(
-                        finished.countId(), line, 0, finished.round(), finished.by().value()));
+                        finished.countId(),
+                        line,
+                        0,
+                        finished.round(),
+                        finished.by().value()));
         jdbc.sql("""
                         UPDATE stock_count_line l SET to_recount = EXISTS (
                             SELECT 1 FROM unnest(?::varchar[], ?::varchar[], ?::varchar[]) AS r (holding, id, place)

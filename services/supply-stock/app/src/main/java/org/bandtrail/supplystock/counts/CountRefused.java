@@ -66,8 +66,10 @@ public abstract sealed class CountRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NotAtThisStep(CountId count, Object stage, String what) {
-            super(409, "Count [%s] is %s; %s is not possible now. Look at the count and go on from there."
-                    .formatted(count, stage, what));
+            super(
+                    409,
+                    "Count [%s] is %s; %s is not possible now. Look at the count and go on from there."
+                            .formatted(count, stage, what));
         }
     }
 
@@ -94,8 +96,9 @@ public abstract sealed class CountRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         WhichBin(String id, List<Place> places) {
-            super(422, "%s is expected in several places (%s). Say in which one you counted."
-                    .formatted(id, some(places)));
+            super(
+                    422,
+                    "%s is expected in several places (%s). Say in which one you counted.".formatted(id, some(places)));
         }
     }
 
@@ -113,8 +116,10 @@ public abstract sealed class CountRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         SamePersonAgain(String id, Object person) {
-            super(409, "%s counted %s before. Let somebody else count it again, or say that nobody else is there."
-                    .formatted(person, id));
+            super(
+                    409,
+                    "%s counted %s before. Let somebody else count it again, or say that nobody else is there."
+                            .formatted(person, id));
         }
     }
 
@@ -123,8 +128,10 @@ public abstract sealed class CountRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NotAllCounted(CountId count, List<?> open) {
-            super(409, "Count [%s] has %d lines without a figure: %s. Enter 0 for what is not there."
-                    .formatted(count, open.size(), some(open)));
+            super(
+                    409,
+                    "Count [%s] has %d lines without a figure: %s. Enter 0 for what is not there."
+                            .formatted(count, open.size(), some(open)));
         }
     }
 
@@ -151,8 +158,10 @@ public abstract sealed class CountRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         SecondPersonNeeded(CountId count, Object person, long minor, long from) {
-            super(409, "The differences of count [%s] are worth %d minor units; from %d on somebody approves who did not count, and %s did."
-                    .formatted(count, minor, from, person));
+            super(
+                    409,
+                    "The differences of count [%s] are worth %d minor units; from %d on somebody approves who did not count, and %s did."
+                            .formatted(count, minor, from, person));
         }
     }
 
@@ -161,8 +170,10 @@ public abstract sealed class CountRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         FoundButNotHere(CountId count, String id, String where) {
-            super(409, "Count [%s] found %s, which is %s. Enter how it came here first, then enter 0 for it on this count."
-                    .formatted(count, id, where));
+            super(
+                    409,
+                    "Count [%s] found %s, which is %s. Enter how it came here first, then enter 0 for it on this count."
+                            .formatted(count, id, where));
         }
     }
 }

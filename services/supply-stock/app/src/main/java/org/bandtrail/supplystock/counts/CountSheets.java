@@ -45,7 +45,8 @@ class CountSheets {
         }
         projectors.getObject().caughtUp(PATIENCE);
         openCountOver(scope);
-        String where = "WHERE p.place_kind = 'depot' AND p.quantity <> 0 AND (p.place_id = :place OR p.place_id LIKE :bins)";
+        String where =
+                "WHERE p.place_kind = 'depot' AND p.quantity <> 0 AND (p.place_id = :place OR p.place_id LIKE :bins)";
         List<SheetLine> sheet = jdbc.sql((LINE + where).formatted("reel") + " UNION ALL "
                         + (LINE + where).formatted("batch") + " ORDER BY place, holding DESC, id LIMIT " + (LINES + 1))
                 .param("place", scope.id())

@@ -82,8 +82,7 @@ public class Counts {
         Map<String, Long> sums = lines.stream()
                 .map(CountRow.Line::value)
                 .filter(Objects::nonNull)
-                .collect(Collectors.groupingBy(
-                        Money::currency, TreeMap::new, Collectors.summingLong(Money::minor)));
+                .collect(Collectors.groupingBy(Money::currency, TreeMap::new, Collectors.summingLong(Money::minor)));
         return sums.entrySet().stream()
                 .map(sum -> Money.of(sum.getValue(), sum.getKey()))
                 .toList();
@@ -125,9 +124,7 @@ public class Counts {
                 count.blind() ? null : sheet.book(),
                 current ? counted : null,
                 difference,
-                difference == null || currency == null
-                        ? null
-                        : Money.of(sheet.value(Math.abs(difference)), currency),
+                difference == null || currency == null ? null : Money.of(sheet.value(Math.abs(difference)), currency),
                 count.blind() || elsewhere == null ? null : elsewhere.toString(),
                 count.blind() && row.getBoolean("to_recount"),
                 List.of((String[]) row.getArray("counted_by").getArray()),

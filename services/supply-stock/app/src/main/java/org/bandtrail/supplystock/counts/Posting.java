@@ -15,13 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param reason why, as somebody said
  */
 public record Posting(
-        How how,
-        String holding,
-        String id,
-        @Nullable Place source,
-        Place place,
-        long quantity,
-        String reason) {
+        How how, String holding, String id, @Nullable Place source, Place place, long quantity, String reason) {
     /** The ways a difference is posted. */
     public enum How {
         /** The books had it in another bin of the depot. */

@@ -60,8 +60,9 @@ final class Postings {
             open.put(found.sheet().key(), 0L);
         } else if (elsewhere.kind() == PlaceKind.DEPOT
                 && Objects.equals(elsewhere.depotId(), found.sheet().place().depotId())
-                && open.keySet().stream().noneMatch(key -> key.place().equals(elsewhere)
-                        && key.id().equals(found.sheet().id()))) {
+                && open.keySet().stream()
+                        .noneMatch(key -> key.place().equals(elsewhere)
+                                && key.id().equals(found.sheet().id()))) {
             long quantity = Math.min(left(found), found.sheet().quantityElsewhere());
             post(Posting.How.PUT_IN_BIN, found, elsewhere, quantity);
             open.merge(found.sheet().key(), -quantity, Long::sum);

@@ -67,15 +67,9 @@ class Cases {
     }
 
     private static Map<String, Suspect> suspects(
-            Evidence evidence,
-            List<OpenQuestion> page,
-            Predicate<OpenQuestion> which,
-            Map<String, Set<String>> had) {
+            Evidence evidence, List<OpenQuestion> page, Predicate<OpenQuestion> which, Map<String, Set<String>> had) {
         Set<String> subjects = new LinkedHashSet<>();
-        page.stream()
-                .filter(which)
-                .map(question -> question.finding().id())
-                .forEach(subjects::add);
+        page.stream().filter(which).map(question -> question.finding().id()).forEach(subjects::add);
         Set<String> all = new HashSet<>(subjects);
         all.addAll(evidence.oneApart(subjects));
         had.values().forEach(all::addAll);

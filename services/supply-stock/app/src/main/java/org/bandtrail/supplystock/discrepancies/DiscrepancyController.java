@@ -76,8 +76,9 @@ final class DiscrepancyController {
     @PostMapping("/discrepancies/put-right")
     @Operation(
             summary = "Put right what was told wrong, by one move or, with another reel, by two",
-            description = "through is where the material really is: a tree, a bag, a depot where it was measured. Without an"
-                    + " amount the whole difference is put right.")
+            description =
+                    "through is where the material really is: a tree, a bag, a depot where it was measured. Without an"
+                            + " amount the whole difference is put right.")
     Settled putRight(@RequestBody PutRight request, ActingPerson by) {
         return work.once(request.commandId(), request, Settled.class, () -> {
             OpenQuestion open = open(request.material(), request.id(), request.place());
@@ -122,8 +123,7 @@ final class DiscrepancyController {
 
     private OpenQuestion open(String material, String id, Place place) {
         ofReels(material);
-        return findings.at(material, id, place)
-                .orElseThrow(() -> new WaitingRefused.NothingOpen(material, id, place));
+        return findings.at(material, id, place).orElseThrow(() -> new WaitingRefused.NothingOpen(material, id, place));
     }
 
     private static boolean ofReels(String material) {

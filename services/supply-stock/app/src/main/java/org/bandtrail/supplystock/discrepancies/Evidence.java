@@ -80,8 +80,9 @@ final class Evidence {
     Map<String, Suspect> suspects(Collection<String> ids) {
         String[] wanted = ids.toArray(String[]::new);
         Map<String, Map<Place, Long>> balances = new HashMap<>();
-        jdbc.sql("SELECT id, place_kind || ':' || place_id AS place, quantity FROM %s_place WHERE id = ANY(?) AND quantity <> 0"
-                        .formatted(prefix))
+        jdbc.sql(
+                        "SELECT id, place_kind || ':' || place_id AS place, quantity FROM %s_place WHERE id = ANY(?) AND quantity <> 0"
+                                .formatted(prefix))
                 .param(wanted)
                 .query(row -> {
                     balances.computeIfAbsent(row.getString("id"), unused -> new TreeMap<>())

@@ -39,7 +39,8 @@ public class Findings {
 
     /** All findings with what the books know of each, the oldest first. */
     List<OpenQuestion> open() {
-        return jdbc.sql(OPEN.formatted("reel") + " UNION ALL " + OPEN.formatted("batch") + " ORDER BY since, material, id")
+        return jdbc.sql(OPEN.formatted("reel") + " UNION ALL " + OPEN.formatted("batch")
+                        + " ORDER BY since, material, id")
                 .query(Findings::question)
                 .list();
     }

@@ -106,15 +106,15 @@ class PuttingRight {
     }
 
     private long at(String prefix, String id, Place place) {
-        return jdbc.sql("SELECT coalesce(sum(quantity), 0) FROM %s_place WHERE id = ? AND place_kind = ? AND place_id = ?"
-                        .formatted(prefix))
+        return jdbc.sql(
+                        "SELECT coalesce(sum(quantity), 0) FROM %s_place WHERE id = ? AND place_kind = ? AND place_id = ?"
+                                .formatted(prefix))
                 .params(id, place.kind().word(), place.id())
                 .query(Long.class)
                 .single();
     }
 
-    private void send(
-            Way way, String id, Place source, Place target, @Nullable String other, @Nullable SiteId site) {
+    private void send(Way way, String id, Place source, Place target, @Nullable String other, @Nullable SiteId site) {
         commands.send(
                 way.reel()
                         ? new ReelCommand.PutRight(

@@ -33,8 +33,10 @@ public abstract sealed class WaitingRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         DayUnfit(LocalDate until, LocalDate today, int days) {
-            super(422, "A question cannot wait until %s. Choose a day after %s, at most %d days ahead."
-                    .formatted(until, today, days));
+            super(
+                    422,
+                    "A question cannot wait until %s. Choose a day after %s, at most %d days ahead."
+                            .formatted(until, today, days));
         }
     }
 
@@ -43,7 +45,10 @@ public abstract sealed class WaitingRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NothingOpen(String material, String id, Place place) {
-            super(409, "Books and field agree about %s [%s] at %s. Look at the list again.".formatted(material, id, place));
+            super(
+                    409,
+                    "Books and field agree about %s [%s] at %s. Look at the list again."
+                            .formatted(material, id, place));
         }
     }
 
@@ -52,8 +57,10 @@ public abstract sealed class WaitingRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NothingOppositeThere(String other, String amount) {
-            super(409, "%s has no difference of the other kind, and is not out with that person; %s cannot be set against it. Name the reel that was meant."
-                    .formatted(other, amount));
+            super(
+                    409,
+                    "%s has no difference of the other kind, and is not out with that person; %s cannot be set against it. Name the reel that was meant."
+                            .formatted(other, amount));
         }
     }
 }

@@ -48,7 +48,8 @@ public record Corrections(StockRules rules) {
         boolean smaller = holding.disagrees(source) || holding.disagrees(target) && holding.at(target) + quantity <= 0;
         boolean othersHalf = other != null && (persons(source) || persons(target));
         if (!between || !smaller && !othersHalf) {
-            throw new StockRefused.NotACorrection(rules.subject(), source, target, rules.inWords().apply(quantity));
+            throw new StockRefused.NotACorrection(
+                    rules.subject(), source, target, rules.inWords().apply(quantity));
         }
         return holding.entry(
                 List.of(new Move(source, target, quantity)),

@@ -79,7 +79,8 @@ final class BooksInATest {
                         .map(this::suspect)
                         .toList(),
                 all().stream()
-                        .filter(move -> custody.holds(move.source()) && move.target().kind() == PlaceKind.TREE)
+                        .filter(move ->
+                                custody.holds(move.source()) && move.target().kind() == PlaceKind.TREE)
                         .toList());
     }
 

@@ -65,7 +65,9 @@ record FieldDay(List<Band> bands, Instant back) {
 
     List<ReelCommand> received() {
         return List.of(
-                receive(TAPE, MaterialKind.TAPE), receive(SECOND_TAPE, MaterialKind.TAPE), receive(MESH, MaterialKind.MESH));
+                receive(TAPE, MaterialKind.TAPE),
+                receive(SECOND_TAPE, MaterialKind.TAPE),
+                receive(MESH, MaterialKind.MESH));
     }
 
     static ReelCommand receive(ReelId reel, MaterialKind kind) {

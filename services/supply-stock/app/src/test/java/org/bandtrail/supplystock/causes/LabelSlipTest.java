@@ -32,13 +32,12 @@ class LabelSlipTest {
 
     @Test
     void every_label_one_apart_is_listed_and_no_other() {
-        long checked = Histories.check(
-                300, 20_261_125, 1, LabelSlipTest::label, labels -> {
-                    String label = labels.getFirst();
-                    assertThat(LabelSlip.oneApartFrom(label))
-                            .isNotEmpty()
-                            .allMatch(other -> LabelSlip.oneApart(label, other) && distance(label, other) == 1);
-                });
+        long checked = Histories.check(300, 20_261_125, 1, LabelSlipTest::label, labels -> {
+            String label = labels.getFirst();
+            assertThat(LabelSlip.oneApartFrom(label))
+                    .isNotEmpty()
+                    .allMatch(other -> LabelSlip.oneApart(label, other) && distance(label, other) == 1);
+        });
         assertThat(checked).isEqualTo(300);
     }
 
@@ -66,8 +65,7 @@ class LabelSlipTest {
                     continue;
                 }
                 int change = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-                cost[i][j] = Math.min(
-                        cost[i - 1][j - 1] + change, Math.min(cost[i - 1][j], cost[i][j - 1]) + 1);
+                cost[i][j] = Math.min(cost[i - 1][j - 1] + change, Math.min(cost[i - 1][j], cost[i][j - 1]) + 1);
                 if (i > 1
                         && j > 1
                         && one.charAt(i - 1) == other.charAt(j - 2)

@@ -32,11 +32,18 @@ class ValueClassesTest {
         }
 
         assertThat(ValueClasses.of(items, 800, 950))
-                .extracting(each ->
-                        each.item().material() + " " + each.valueClass() + " " + each.upToPermille())
+                .extracting(each -> each.item().material() + " " + each.valueClass() + " " + each.upToPermille())
                 .containsExactly(
-                        "I0 A 500", "I1 A 750", "I2 A 850", "I3 B 900", "I4 B 940", "I5 B 965", "I6 C 980", "I7 C 990",
-                        "I8 C 996", "I9 C 1000");
+                        "I0 A 500",
+                        "I1 A 750",
+                        "I2 A 850",
+                        "I3 B 900",
+                        "I4 B 940",
+                        "I5 B 965",
+                        "I6 C 980",
+                        "I7 C 990",
+                        "I8 C 996",
+                        "I9 C 1000");
     }
 
     @Test
@@ -75,7 +82,11 @@ class ValueClassesTest {
                 inA += all.get(i).valueClass() == ValueClass.A
                         ? all.get(i).item().valueMinor()
                         : 0;
-                assertThat(i == 0 || all.get(i - 1).valueClass().compareTo(all.get(i).valueClass()) <= 0)
+                assertThat(i == 0
+                                || all.get(i - 1)
+                                                .valueClass()
+                                                .compareTo(all.get(i).valueClass())
+                                        <= 0)
                         .isTrue();
             }
             assertThat(inA * 1000).isGreaterThanOrEqualTo(800 * whole);

@@ -54,9 +54,10 @@ class CountLawTest {
             reels.compute(id, (same, reel) -> next(reel, (ReelCommand) command));
         }
 
-        figures.forEach((line, figure) -> assertThat(reels.get(line.id()).holding().at(line.place()))
-                .as("seed %d, %s", seed, line.key())
-                .isEqualTo(figure));
+        figures.forEach(
+                (line, figure) -> assertThat(reels.get(line.id()).holding().at(line.place()))
+                        .as("seed %d, %s", seed, line.key())
+                        .isEqualTo(figure));
         reels.forEach((id, reel) -> law(reel.holding(), costBefore.get(id), seed));
         return approved.postings().size();
     }
@@ -90,7 +91,10 @@ class CountLawTest {
                 long there = random.nextInt(3) == 0 ? random.nextInt(60_000) : random.nextInt(4) == 0 ? 0 : balance;
                 figures.put(line(id, reel, place, balance, null, 0), there);
                 if (random.nextInt(4) == 0 && scope.equals(NORTH)) {
-                    Place other = PLACES.stream().filter(each -> !each.equals(place)).findFirst().orElseThrow();
+                    Place other = PLACES.stream()
+                            .filter(each -> !each.equals(place))
+                            .findFirst()
+                            .orElseThrow();
                     figures.put(line(id, reel, other, 0, null, 0), 1L + random.nextInt(60_000));
                 }
             } else if (balance > 0 && random.nextInt(3) == 0) {

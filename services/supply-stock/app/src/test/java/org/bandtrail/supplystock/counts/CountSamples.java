@@ -19,8 +19,7 @@ final class CountSamples {
     static final PersonId LEAD = new PersonId("P-01");
     static final Occurred NOW = Occurred.at(Instant.parse("2026-05-04T08:00:00Z"));
     /** 100 mm, 5 pieces or 5 per mille; a second person from 5.00. */
-    static final CountRules RULES =
-            new CountRules(100, 5, 5, 500, CountRules.ValueBasis.USED, 800, 950, 30, 91, 365);
+    static final CountRules RULES = new CountRules(100, 5, 5, 500, CountRules.ValueBasis.USED, 800, 950, 30, 91, 365);
 
     private CountSamples() {}
 
@@ -29,8 +28,7 @@ final class CountSamples {
     }
 
     static SheetLine reel(String id, Place place, long book, @Nullable Place elsewhere, long there) {
-        return new SheetLine(
-                "reel", id, place, "TAPE-127", "TAPE", book, 50_000, 1_800, "USD", elsewhere, there);
+        return new SheetLine("reel", id, place, "TAPE-127", "TAPE", book, 50_000, 1_800, "USD", elsewhere, there);
     }
 
     static SheetLine pins(String id, Place place, long book) {
@@ -45,8 +43,7 @@ final class CountSamples {
         return enter(line, null, quantity, false, by);
     }
 
-    static CountCommand.Enter enter(
-            SheetLine line, @Nullable Place place, long quantity, boolean alone, PersonId by) {
+    static CountCommand.Enter enter(SheetLine line, @Nullable Place place, long quantity, boolean alone, PersonId by) {
         return new CountCommand.Enter(COUNT, line.holding(), line.id(), place, quantity, line, alone, by, NOW);
     }
 

@@ -17,8 +17,7 @@ class CountTest {
     class Counted {
         @Test
         void what_agrees_within_the_tolerance_goes_straight_to_review() {
-            Count count = after(
-                    open(BIN, R1, PINS), enter(R1, 49_750, WREN), enter(PINS, 395, WREN), finish(false));
+            Count count = after(open(BIN, R1, PINS), enter(R1, 49_750, WREN), enter(PINS, 395, WREN), finish(false));
 
             assertThat(count.stage()).isEqualTo(Count.Stage.REVIEW);
         }
@@ -66,8 +65,7 @@ class CountTest {
 
             assertThatExceptionOfType(CountRefused.OutsideTheCount.class)
                     .isThrownBy(() -> bin.decide(enter(R1, OTHER_BIN, 1, false, WREN)));
-            assertThatExceptionOfType(CountRefused.NoFigure.class)
-                    .isThrownBy(() -> bin.decide(enter(R1, -1, WREN)));
+            assertThatExceptionOfType(CountRefused.NoFigure.class).isThrownBy(() -> bin.decide(enter(R1, -1, WREN)));
             assertThatExceptionOfType(CountRefused.WhichBin.class)
                     .isThrownBy(() -> depot.decide(enter(PINS, 100, WREN)));
             assertThat(depot.decide(enter(PINS, OTHER_BIN, 300, false, WREN))).hasSize(1);
@@ -102,19 +100,18 @@ class CountTest {
                     .isEqualTo(Count.Stage.REVIEW);
             Count unclear = next(next(once, enter(R1, 46_000, FINN)), finish(false));
             assertThat(unclear.round()).isEqualTo(3);
-            assertThat(next(next(unclear, enter(R1, 48_000, LEAD)), finish(false)).stage())
+            assertThat(next(next(unclear, enter(R1, 48_000, LEAD)), finish(false))
+                            .stage())
                     .isEqualTo(Count.Stage.REVIEW);
         }
 
         @Test
         void only_what_differed() {
-            Count count =
-                    after(open(BIN, R1, R2), enter(R1, 48_000, WREN), enter(R2, 20_000, WREN), finish(false));
+            Count count = after(open(BIN, R1, R2), enter(R1, 48_000, WREN), enter(R2, 20_000, WREN), finish(false));
 
             assertThatExceptionOfType(CountRefused.NotToBeRecounted.class)
                     .isThrownBy(() -> count.decide(enter(R2, 19_000, FINN)));
-            assertThatExceptionOfType(CountRefused.NotAllCounted.class)
-                    .isThrownBy(() -> count.decide(finish(true)));
+            assertThatExceptionOfType(CountRefused.NotAllCounted.class).isThrownBy(() -> count.decide(finish(true)));
         }
     }
 

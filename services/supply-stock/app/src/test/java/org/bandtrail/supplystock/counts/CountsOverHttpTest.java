@@ -47,8 +47,7 @@ class CountsOverHttpTest {
         assertThat(blind.path("lines")).hasSize(2);
         assertThat(blind.toString()).doesNotContain("50000", "1800");
         assertThat(refused("P-01", "/counts", """
-                {"countId": "CA-2", "place": "depot:CA/A-01"}"""))
-                .contains("CA-1");
+                {"countId": "CA-2", "place": "depot:CA/A-01"}""")).contains("CA-1");
 
         ok("P-07", "/counts/CA-1/lines", """
                 {"id": "CA-R1", "measured": "49.5 m"}""");
@@ -59,8 +58,7 @@ class CountsOverHttpTest {
                 .isTrue();
         assertThat(get("/counts/CA-1").toString()).doesNotContain("49500", "50000");
         assertThat(refused("P-07", "/counts/CA-1/lines", """
-                {"id": "CA-R1", "measured": "49.5 m"}"""))
-                .contains("somebody else");
+                {"id": "CA-R1", "measured": "49.5 m"}""")).contains("somebody else");
         ok("P-08", "/counts/CA-1/lines", """
                 {"id": "CA-R1", "measured": "49.5 m"}""");
         ok("P-08", "/counts/CA-1/finish", "{}");
@@ -188,10 +186,11 @@ class CountsOverHttpTest {
     }
 
     private ResponseEntity<String> post(String person, String path, String json) {
-        Map<String, Object> body = new HashMap<>(
-                JsonMapper.shared().readValue(json, new TypeReference<Map<String, Object>>() {}));
+        Map<String, Object> body =
+                new HashMap<>(JsonMapper.shared().readValue(json, new TypeReference<Map<String, Object>>() {}));
         body.put("commandId", UUID.randomUUID());
-        return client(person).post()
+        return client(person)
+                .post()
                 .uri(path)
                 .header("Prefer", "wait=10")
                 .contentType(MediaType.APPLICATION_JSON)
@@ -201,8 +200,7 @@ class CountsOverHttpTest {
     }
 
     private JsonNode get(String path) {
-        return Objects.requireNonNull(
-                client("P-01").get().uri(path).retrieve().body(JsonNode.class));
+        return Objects.requireNonNull(client("P-01").get().uri(path).retrieve().body(JsonNode.class));
     }
 
     private RestClient client(String person) {

@@ -73,7 +73,9 @@ class DiscrepanciesOverHttpTest {
         back("DQ-13", person, "50 m");
 
         JsonNode open = question("DQ-12");
-        assertThat(open.path("worth").path("minor").asLong()).as("1.25 m of 50 m for 18.00").isEqualTo(45);
+        assertThat(open.path("worth").path("minor").asLong())
+                .as("1.25 m of 50 m for 18.00")
+                .isEqualTo(45);
         assertThat(open.path("lastHolder").asString()).isEqualTo("P-31");
         JsonNode cause = open.path("causes").get(0);
         assertThat(cause.path("kind").asString()).isEqualTo("WRONG_LABEL");
@@ -87,9 +89,17 @@ class DiscrepanciesOverHttpTest {
 
         assertThat(question("DQ-12").isMissingNode()).isTrue();
         assertThat(question("DQ-13").isMissingNode()).isTrue();
-        assertThat(get("/reels/DQ-12").path("balance").path("charged").path("minor").asLong())
+        assertThat(get("/reels/DQ-12")
+                        .path("balance")
+                        .path("charged")
+                        .path("minor")
+                        .asLong())
                 .isEqualTo(45);
-        assertThat(get("/reels/DQ-13").path("balance").path("charged").path("minor").asLong())
+        assertThat(get("/reels/DQ-13")
+                        .path("balance")
+                        .path("charged")
+                        .path("minor")
+                        .asLong())
                 .isZero();
         assertThat(get("/reels/DQ-12").path("history").toString()).contains("put right", "label read wrong");
         assertThat(get("/audit").path("zero").asBoolean()).isTrue();
@@ -120,7 +130,11 @@ class DiscrepanciesOverHttpTest {
         assertThat(question("DQ-93").isMissingNode()).isTrue();
         assertThat(get("/reels/DQ-92").path("balance").path("inBagMm").asLong()).isEqualTo(1_187);
         // 1.187 m of 50 m for 18.00 are 42.73 cents.
-        assertThat(get("/reels/DQ-92").path("balance").path("charged").path("minor").asLong())
+        assertThat(get("/reels/DQ-92")
+                        .path("balance")
+                        .path("charged")
+                        .path("minor")
+                        .asLong())
                 .isEqualTo(43);
         assertThat(get("/audit").path("zero").asBoolean()).isTrue();
     }
@@ -139,15 +153,13 @@ class DiscrepanciesOverHttpTest {
                 .isEqualTo(49_500);
         assertThat(refused("/discrepancies/put-right", """
                 {"material": "reel", "id": "DQ-21", "place": "missing:P-32", "through": "depot:DQ", "measured": "1 m",
-                 "reason": "more"}"""))
-                .contains("DQ-21");
+                 "reason": "more"}""")).contains("DQ-21");
 
         ok("/discrepancies/settle", """
                 {"material": "reel", "id": "DQ-21", "place": "missing:P-32", "reason": "torn off and thrown away"}""");
         assertThat(question("DQ-21").isMissingNode()).isTrue();
         assertThat(refused("/discrepancies/put-right", """
-                {"material": "reel", "id": "DQ-21", "place": "missing:P-32", "through": "depot:DQ", "reason": "again"}"""))
-                .contains("agree");
+                {"material": "reel", "id": "DQ-21", "place": "missing:P-32", "through": "depot:DQ", "reason": "again"}""")).contains("agree");
     }
 
     @Test
@@ -159,8 +171,7 @@ class DiscrepanciesOverHttpTest {
 
         assertThat(refused("/discrepancies/put-right", """
                 {"material": "reel", "id": "DQ-41", "place": "missing:P-33", "through": "tree:DQ-T1", "other": "DQ-49",
-                 "reason": "perhaps"}"""))
-                .contains("DQ-49");
+                 "reason": "perhaps"}""")).contains("DQ-49");
         assertThat(question("DQ-41").path("quantity").asLong()).isEqualTo(1_000);
     }
 
@@ -183,8 +194,7 @@ class DiscrepanciesOverHttpTest {
         assertThat(question("DQ-51").path("quantity").asLong()).isEqualTo(3_000);
         assertThat(get("/discrepancies?waiting=false").toString()).contains("DQ-51");
         assertThat(refused("/discrepancies/wait", """
-                {"material": "reel", "id": "DQ-51", "place": "missing:P-34", "until": "2020-01-01", "reason": "x"}"""))
-                .contains("2020-01-01");
+                {"material": "reel", "id": "DQ-51", "place": "missing:P-34", "until": "2020-01-01", "reason": "x"}""")).contains("2020-01-01");
     }
 
     @Test
@@ -268,13 +278,15 @@ class DiscrepanciesOverHttpTest {
 
     private String refused(String path, String json) {
         ResponseEntity<String> answer = post(path, json);
-        assertThat(answer.getStatusCode().is4xxClientError()).as(answer.toString()).isTrue();
+        assertThat(answer.getStatusCode().is4xxClientError())
+                .as(answer.toString())
+                .isTrue();
         return Objects.requireNonNull(answer.getBody());
     }
 
     private ResponseEntity<String> post(String path, String json) {
-        Map<String, Object> body = new HashMap<>(
-                JsonMapper.shared().readValue(json, new TypeReference<Map<String, Object>>() {}));
+        Map<String, Object> body =
+                new HashMap<>(JsonMapper.shared().readValue(json, new TypeReference<Map<String, Object>>() {}));
         body.put("commandId", UUID.randomUUID());
         return client().post()
                 .uri(path)
@@ -286,8 +298,7 @@ class DiscrepanciesOverHttpTest {
     }
 
     private JsonNode get(String path) {
-        return Objects.requireNonNull(
-                client().get().uri(path).retrieve().body(JsonNode.class));
+        return Objects.requireNonNull(client().get().uri(path).retrieve().body(JsonNode.class));
     }
 
     private JsonNode getAfter(String cursor) {

@@ -78,8 +78,7 @@ class ReelPutRightTest {
 
     @Test
     void not_more_is_put_right_than_is_amiss() {
-        Reel twice = after(
-                receive("50 m", 1800), handOut(ANNA), fit(ANNA, "3 m"), bringBack(ANNA, "48 m"));
+        Reel twice = after(receive("50 m", 1800), handOut(ANNA), fit(ANNA, "3 m"), bringBack(ANNA, "48 m"));
         assertThat(mm(twice, MISSING)).isEqualTo(-1_000);
 
         assertThat(twice.decide(right(ON_TREE, MISSING, "1 m", null))).hasSize(1);

@@ -103,11 +103,13 @@ class KitFormsTest {
 
     /** The crew's person keeps the name that other tests know. */
     private void person(String id, String username) throws Exception {
+        String name = id.equals("P-CREW") ? "Crew Person" : "Bo Rushy";
+        String body = """
+                {"personId":"%s","name":"%s","roles":["CREW"],"username":"%s","password":"marsh"}""";
         desk.mvc()
                 .perform(post("/api/people")
                         .contentType("application/json")
                         .header("Authorization", "Bearer " + RunningDesk.KEY)
-                        .content("""
-                                {"personId":"%s","name":"%s","roles":["CREW"],"username":"%s","password":"marsh"}""".formatted(id, id.equals("P-CREW") ? "Crew Person" : "Bo Rushy", username)));
+                        .content(body.formatted(id, name, username)));
     }
 }

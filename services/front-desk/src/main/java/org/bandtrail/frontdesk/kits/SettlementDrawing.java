@@ -6,8 +6,8 @@ import java.util.function.ToLongFunction;
 import org.bandtrail.frontdesk.neighbours.Kit;
 
 /**
- * Handed out = fitted + returned + scrapped + missing + elsewhere + still out, drawn as one bar, as wide as the amounts.
- * Negative amounts cannot be drawn; they stand in the table.
+ * Handed out = fitted + returned + scrapped + missing + elsewhere + still out, drawn as one bar, as wide as the
+ * amounts. Negative amounts cannot be drawn; they stand in the table.
  *
  * @param unit mm or pieces
  * @param handedOut the whole bar

@@ -40,7 +40,8 @@ class ReelsOnShelf {
                                  WHERE h.held = 'reel:' || b.id AND h.kit_id <> :kit AND h.until > :now) AS held_for
                         FROM reel_balance b
                         JOIN (SELECT id, sum(quantity) AS there,
-                                     (array_agg(place_kind || ':' || place_id ORDER BY quantity DESC, place_id))[1] AS place
+                                     (array_agg(place_kind || ':' || place_id
+                                                ORDER BY quantity DESC, place_id))[1] AS place
                               FROM reel_place
                               WHERE place_kind IN ('depot', 'set-aside') AND split_part(place_id, '/', 1) = :depot
                                 AND quantity > 0

@@ -39,8 +39,9 @@ class KitFormsTest {
     @Test
     void what_the_depot_cannot_give_comes_back_with_the_list() throws Exception {
         desk.services().answers("POST /kits", 409, """
-                {"type":"/problems/stock-is-short","title":"Stock is short","status":409,
-                 "detail":"Depot [RIVER] cannot fill this list: no reel of TAPE-127 has enough left for tree T-1301."}""");
+            {"type":"/problems/stock-is-short","title":"Stock is short","status":409,
+             "detail":"Depot [RIVER] cannot fill this list: no reel of TAPE-127 has enough left for tree T-1301."}\
+            """);
 
         assertThat(packs("/kits").getContentAsString()).contains("enough left for tree T-1301", "T-1301 x2");
     }
@@ -80,32 +81,46 @@ class KitFormsTest {
         return desk.sends(
                 Role.DEPOT,
                 path,
-                "commandId", COMMAND,
-                "kitId", "K-2",
-                "depotId", "RIVER",
-                "personId", "P-CREW",
-                "crewId", "C-HERON",
-                "tape", "TAPE-127",
-                "trees", "T-1301 x2\nT-1302 900",
-                "overlap", "2",
-                "overlapUnit", "in");
+                "commandId",
+                COMMAND,
+                "kitId",
+                "K-2",
+                "depotId",
+                "RIVER",
+                "personId",
+                "P-CREW",
+                "crewId",
+                "C-HERON",
+                "tape",
+                "TAPE-127",
+                "trees",
+                "T-1301 x2\nT-1302 900",
+                "overlap",
+                "2",
+                "overlapUnit",
+                "in");
     }
 
     private MockHttpServletResponse handsOut(String user, String password) throws Exception {
         return desk.sends(
                 Role.DEPOT,
                 "/kits/K-2/hand-out",
-                "commandId", COMMAND,
-                "signCommandId", "01900000-0000-7000-8000-000000000004",
-                "signUser", user,
-                "signPassword", password);
+                "commandId",
+                COMMAND,
+                "signCommandId",
+                "01900000-0000-7000-8000-000000000004",
+                "signUser",
+                user,
+                "signPassword",
+                password);
     }
 
     /** The crew's person keeps the name that other tests know. */
     private void person(String id, String username) throws Exception {
         String name = id.equals("P-CREW") ? "Crew Person" : "Bo Rushy";
         String body = """
-                {"personId":"%s","name":"%s","roles":["CREW"],"username":"%s","password":"marsh"}""";
+            {"personId":"%s","name":"%s","roles":["CREW"],"username":"%s","password":"marsh"}\
+            """;
         desk.mvc()
                 .perform(post("/api/people")
                         .contentType("application/json")

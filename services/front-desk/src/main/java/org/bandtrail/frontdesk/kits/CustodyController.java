@@ -43,7 +43,8 @@ class CustodyController {
         Kit.Custody custody = kits.custody(asked);
         page.addAttribute("custody", custody);
         page.addAttribute(
-                "people", custody.rows().stream().map(Kit.Held::personId).distinct().count());
+                "people",
+                custody.rows().stream().map(Kit.Held::personId).distinct().count());
         page.addAttribute("crews", stock.crews());
         page.addAttribute("person", person);
         page.addAttribute("crew", crew);

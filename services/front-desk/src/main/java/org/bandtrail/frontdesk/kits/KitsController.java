@@ -91,7 +91,10 @@ class KitsController {
                 .column("missing_settled", Kit.Line::settled)
                 .column("with_somebody_else", Kit.Line::elsewhere)
                 .column("still_out", Kit.Line::stillOut)
-                .file("settlement-" + kitId, ending, kits.kit(kitId).settlement().lines());
+                .file(
+                        "settlement-" + kitId,
+                        ending,
+                        kits.kit(kitId).settlement().lines());
     }
 
     @GetMapping("/kits/{kitId}/pick-sheet.pdf")

@@ -30,7 +30,8 @@ class OwnSignIn {
         String name = form.text("signUser").toLowerCase(Locale.ROOT);
         try {
             UserDetails person = people.loadUserByUsername(name);
-            if (person instanceof SignedIn signedIn && passwords.matches(form.text("signPassword"), person.getPassword())) {
+            if (person instanceof SignedIn signedIn
+                    && passwords.matches(form.text("signPassword"), person.getPassword())) {
                 return signedIn;
             }
         } catch (UsernameNotFoundException unknown) {

@@ -44,8 +44,7 @@ class PackingController {
     }
 
     @PostMapping("/kits/plan")
-    String plan(
-            @RequestParam MultiValueMap<String, String> sent, Model page, @ModelAttribute("desk") Desk desk) {
+    String plan(@RequestParam MultiValueMap<String, String> sent, Model page, @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
         List<Kit.Planned> planned = new ArrayList<>();
         Optional<Entered> back = Entered.unlessDone(
@@ -63,8 +62,7 @@ class PackingController {
             RedirectAttributes next,
             @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
-        Optional<Entered> back =
-                Entered.unlessDone(sent, () -> kits.tell().send("/kits", body(form, desk)));
+        Optional<Entered> back = Entered.unlessDone(sent, () -> kits.tell().send("/kits", body(form, desk)));
         if (back.isPresent()) {
             return shown(page, back.get(), null);
         }
@@ -110,8 +108,9 @@ class PackingController {
         page.addAttribute("depots", stock.depots());
         page.addAttribute("crews", stock.crews());
         Map<String, List<Object>> byKind = new HashMap<>();
-        stock.items().forEach(item -> byKind.computeIfAbsent(item.kind(), kind -> new ArrayList<>())
-                .add(item));
+        stock.items()
+                .forEach(item -> byKind.computeIfAbsent(item.kind(), kind -> new ArrayList<>())
+                        .add(item));
         page.addAttribute("tapes", byKind.getOrDefault("TAPE", List.of()));
         page.addAttribute("meshes", byKind.getOrDefault("MESH", List.of()));
         page.addAttribute("fasteners", byKind.getOrDefault("FASTENER", List.of()));

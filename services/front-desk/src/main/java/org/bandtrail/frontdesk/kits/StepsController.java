@@ -44,7 +44,10 @@ class StepsController {
             if (signer != null) {
                 onlyTheHolder(kits.kit(kitId).kit(), signer, desk);
             }
-            kits.tell().send("/kits/" + kitId + "/hand-out", form.body().happened(desk.days()).done());
+            kits.tell()
+                    .send(
+                            "/kits/" + kitId + "/hand-out",
+                            form.body().happened(desk.days()).done());
             if (signer != null) {
                 sign(kitId, form, signer);
             }
@@ -111,7 +114,9 @@ class StepsController {
         Optional<Entered> back = Entered.unlessDone(
                 sent,
                 () -> kits.tell()
-                        .send("/kits/" + kitId + "/release", form.body().text("reason").done()));
+                        .send(
+                                "/kits/" + kitId + "/release",
+                                form.body().text("reason").done()));
         if (back.isPresent()) {
             return again(kitId, back.get(), page);
         }

@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * know the girth, then {@code x2} for two bands. {@code T-1301}, {@code T-1301 1260 mm}, {@code T-1301; 4 ft 1 in x2}.
  */
 final class TreeLines {
-    private static final Pattern LINE = Pattern.compile(
-            "(?<tree>[^\\s,;]+)[\\s,;]*(?<length>.*?)(?:\\s*[xX×]\\s*(?<bands>\\d))?");
+    private static final Pattern LINE =
+            Pattern.compile("(?<tree>[^\\s,;]+)[\\s,;]*(?<length>.*?)(?:\\s*[xX×]\\s*(?<bands>\\d))?");
 
     private final boolean girths;
     private final String unit;

@@ -103,13 +103,7 @@ public final class Kit {
             List<PassedOver> passedOver) {}
 
     /** What one tree takes; lengths are those of one piece. */
-    public record Tree(
-            String treeId,
-            @Nullable Long girthMm,
-            int bands,
-            long tapeMm,
-            long meshMm,
-            long fasteners) {}
+    public record Tree(String treeId, @Nullable Long girthMm, int bands, long tapeMm, long meshMm, long fasteners) {}
 
     /** What the depot cannot give, in words. */
     public record Lacking(String materialCode, String kind, long quantity, String sentence) {}

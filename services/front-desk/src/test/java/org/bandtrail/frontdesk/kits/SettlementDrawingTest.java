@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 class SettlementDrawingTest {
     @Test
     void the_parts_fill_the_bar_in_proportion_and_in_the_order_of_the_sentence() {
-        SettlementDrawing drawing =
-                SettlementDrawing.of(List.of(reel(10_000, 5_000, 2_500, 0, 2_500, 0))).getFirst();
+        SettlementDrawing drawing = SettlementDrawing.of(List.of(reel(10_000, 5_000, 2_500, 0, 2_500, 0)))
+                .getFirst();
 
         assertThat(drawing.parts())
                 .extracting(part -> part.name() + " " + part.x() + " " + part.width())
@@ -30,8 +30,7 @@ class SettlementDrawingTest {
 
     @Test
     void what_is_negative_stands_in_the_sentence_and_has_no_width() {
-        SettlementDrawing drawing = SettlementDrawing.of(
-                        List.of(line("reel", "mm", 1_000, 1_200, 0, 0, 0, 0, -200)))
+        SettlementDrawing drawing = SettlementDrawing.of(List.of(line("reel", "mm", 1_000, 1_200, 0, 0, 0, 0, -200)))
                 .getFirst();
 
         assertThat(drawing.parts())

@@ -56,7 +56,12 @@ final class CustodyController {
                 : at == null && knownAt == null
                         ? reads.now(people, after, size)
                         : reads.page(people, then, known, after, size);
-        return new Custody(then, known, people, rows, rows.size() < size ? null : rows.getLast().key());
+        return new Custody(
+                then,
+                known,
+                people,
+                rows,
+                rows.size() < size ? null : rows.getLast().key());
     }
 
     @GetMapping("/settlements")

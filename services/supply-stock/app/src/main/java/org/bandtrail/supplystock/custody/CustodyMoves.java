@@ -18,12 +18,14 @@ final class CustodyMoves {
     static List<CustodyStep> of(StoredEvent stored) {
         return switch (stored.payload()) {
             case ReelEvent event -> {
-                String kit = event instanceof ReelEvent.HandedOut out ? out.kit().value() : null;
+                String kit =
+                        event instanceof ReelEvent.HandedOut out ? out.kit().value() : null;
                 boolean measured = event instanceof ReelEvent.Returned;
                 yield steps(stored, "reel", event.reelId().value(), event.entry(), kit, measured);
             }
             case BatchEvent event -> {
-                String kit = event instanceof BatchEvent.HandedOut out ? out.kit().value() : null;
+                String kit =
+                        event instanceof BatchEvent.HandedOut out ? out.kit().value() : null;
                 boolean measured = event instanceof BatchEvent.Returned;
                 yield steps(stored, "batch", event.batchId().value(), event.entry(), kit, measured);
             }
@@ -43,13 +45,16 @@ final class CustodyMoves {
                 Station target = within ? own(move.target()) : other(move.target(), near);
                 CustodyStep.Held held = new CustodyStep.Held(holding, id, from);
                 String what = measured ? "returned" : target.word().replace('-', ' ');
-                steps.add(step(stored, steps.size(), held, near, target, move, move.target(), what, kit, measured, entry));
+                steps.add(step(
+                        stored, steps.size(), held, near, target, move, move.target(), what, kit, measured, entry));
             }
             if (to != null && !to.equals(from)) {
                 Station target = own(move.target());
                 Station source = kit == null ? other(move.source(), target) : Station.HANDED_OUT;
                 CustodyStep.Held held = new CustodyStep.Held(holding, id, to);
-                String what = source == Station.FITTED ? "put back into use" : source.word().replace('-', ' ');
+                String what = source == Station.FITTED
+                        ? "put back into use"
+                        : source.word().replace('-', ' ');
                 steps.add(step(
                         stored, steps.size(), held, source, target, move, move.source(), what, kit, measured, entry));
             }

@@ -60,10 +60,8 @@ final class CustodyProjection implements Projection {
 
     private static CrewMembers members(long position, CrewEvent event) {
         return switch (event) {
-            case CrewEvent.Formed formed ->
-                members(position, event, formed.people(), formed.occurred());
-            case CrewEvent.PeopleChanged changed ->
-                members(position, event, changed.people(), changed.occurred());
+            case CrewEvent.Formed formed -> members(position, event, formed.people(), formed.occurred());
+            case CrewEvent.PeopleChanged changed -> members(position, event, changed.people(), changed.occurred());
         };
     }
 

@@ -17,12 +17,13 @@ final class CustodyTables {
 
     void insertSteps(List<CustodyStep> steps) {
         jdbc.sql("""
-                        INSERT INTO custody_step (position, step, person_id, holding, id, source, target, quantity, place,
-                            what, kit_id, measured, happened_at, recorded_at)
-                        SELECT * FROM unnest(?::bigint[], ?::integer[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::varchar[], ?::varchar[], ?::bigint[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::boolean[], ?::timestamptz[], ?::timestamptz[])
-                        ON CONFLICT DO NOTHING""")
+            INSERT INTO custody_step (position, step, person_id, holding, id, source, target, quantity, place,
+                what, kit_id, measured, happened_at, recorded_at)
+            SELECT * FROM unnest(?::bigint[], ?::integer[], ?::varchar[], ?::varchar[], ?::varchar[],
+                ?::varchar[], ?::varchar[], ?::bigint[], ?::varchar[], ?::varchar[], ?::varchar[],
+                ?::boolean[], ?::timestamptz[], ?::timestamptz[])
+            ON CONFLICT DO NOTHING\
+            """)
                 .params(
                         numbers(steps, CustodyStep::position),
                         numbers(steps, CustodyStep::step),
@@ -44,10 +45,11 @@ final class CustodyTables {
     /** The kits of which something was handed out that these steps touch. */
     List<String> kitsOf(List<CustodyStep> steps) {
         return jdbc.sql("""
-                        SELECT DISTINCT s.kit_id FROM custody_step s
-                        JOIN unnest(?::varchar[], ?::varchar[], ?::varchar[]) AS g (holding, id, person_id)
-                             ON g.holding = s.holding AND g.id = s.id AND g.person_id = s.person_id
-                        WHERE s.kit_id IS NOT NULL ORDER BY s.kit_id""")
+            SELECT DISTINCT s.kit_id FROM custody_step s
+            JOIN unnest(?::varchar[], ?::varchar[], ?::varchar[]) AS g (holding, id, person_id)
+                 ON g.holding = s.holding AND g.id = s.id AND g.person_id = s.person_id
+            WHERE s.kit_id IS NOT NULL ORDER BY s.kit_id\
+            """)
                 .params(
                         texts(steps, step -> step.held().holding()),
                         texts(steps, step -> step.held().id()),
@@ -59,10 +61,11 @@ final class CustodyTables {
     /** Every step of every reel and batch that one of these kits held, in the order of the books. */
     List<CustodyStep> stepsOf(List<String> kits) {
         return jdbc.sql("""
-                        SELECT s.* FROM custody_step s
-                        JOIN (SELECT DISTINCT holding, id, person_id FROM custody_step WHERE kit_id = ANY (?)) g
-                             ON g.holding = s.holding AND g.id = s.id AND g.person_id = s.person_id
-                        ORDER BY s.position, s.step, s.person_id""")
+            SELECT s.* FROM custody_step s
+            JOIN (SELECT DISTINCT holding, id, person_id FROM custody_step WHERE kit_id = ANY (?)) g
+                 ON g.holding = s.holding AND g.id = s.id AND g.person_id = s.person_id
+            ORDER BY s.position, s.step, s.person_id\
+            """)
                 .param(kits.toArray(String[]::new))
                 .query(SettlementReads::step)
                 .list();
@@ -70,8 +73,12 @@ final class CustodyTables {
 
     void replace(List<String> kits, Settling settling) {
         String[] replaced = kits.toArray(String[]::new);
-        jdbc.sql("DELETE FROM kit_line_settled WHERE kit_id = ANY (?)").param(replaced).update();
-        jdbc.sql("DELETE FROM kit_settlement WHERE kit_id = ANY (?)").param(replaced).update();
+        jdbc.sql("DELETE FROM kit_line_settled WHERE kit_id = ANY (?)")
+                .param(replaced)
+                .update();
+        jdbc.sql("DELETE FROM kit_settlement WHERE kit_id = ANY (?)")
+                .param(replaced)
+                .update();
         List<Row> rows = kits.stream()
                 .flatMap(kit -> settling.lines(kit).entrySet().stream().map(line -> new Row(kit, line)))
                 .toList();
@@ -87,10 +94,11 @@ final class CustodyTables {
 
     private void insertLines(List<Row> rows) {
         jdbc.sql("""
-                        INSERT INTO kit_line_settled (kit_id, holding, id, person_id, handed_out, fitted, returned,
-                            scrapped, missing, settled, elsewhere, still_out)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[],
-                            ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[])""")
+            INSERT INTO kit_line_settled (kit_id, holding, id, person_id, handed_out, fitted, returned,
+                scrapped, missing, settled, elsewhere, still_out)
+            SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[],
+                ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[])\
+            """)
                 .params(
                         texts(rows, Row::kit),
                         texts(rows, row -> row.held().holding()),
@@ -109,9 +117,10 @@ final class CustodyTables {
 
     private void insertKits(List<Summary> summaries) {
         jdbc.sql("""
-                        INSERT INTO kit_settlement (kit_id, lines_out, settled_at, reopened, reopened_at)
-                        SELECT * FROM unnest(?::varchar[], ?::integer[], ?::timestamptz[], ?::integer[],
-                            ?::timestamptz[])""")
+            INSERT INTO kit_settlement (kit_id, lines_out, settled_at, reopened, reopened_at)
+            SELECT * FROM unnest(?::varchar[], ?::integer[], ?::timestamptz[], ?::integer[],
+                ?::timestamptz[])\
+            """)
                 .params(
                         texts(summaries, Summary::kit),
                         numbers(summaries, Summary::linesOut),
@@ -124,8 +133,9 @@ final class CustodyTables {
     void insertCrews(List<CrewMembers> crews) {
         for (CrewMembers crew : crews) {
             jdbc.sql("""
-                            INSERT INTO custody_crew (crew_id, position, people, happened_at, recorded_at)
-                            VALUES (?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
+                INSERT INTO custody_crew (crew_id, position, people, happened_at, recorded_at)
+                VALUES (?, ?, ?, ?, ?) ON CONFLICT DO NOTHING\
+                """)
                     .param(crew.crew())
                     .param(crew.position())
                     .param(crew.people().toArray(String[]::new))

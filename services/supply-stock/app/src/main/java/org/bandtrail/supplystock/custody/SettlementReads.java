@@ -27,21 +27,22 @@ public class SettlementReads {
     /** Sums of all kits handed out to a person from a moment on and before another, by person, material and unit. */
     List<PersonSettled> people(@Nullable String person, Instant from, Instant to) {
         return jdbc.sql("""
-                        SELECT l.person_id, coalesce(r.material, b.material) AS material,
-                               coalesce(r.kind, b.kind) AS kind, l.holding,
-                               sum(l.handed_out) AS handed_out, sum(l.fitted) AS fitted, sum(l.returned) AS returned,
-                               sum(l.scrapped) AS scrapped, sum(l.missing) AS missing, sum(l.settled) AS settled,
-                               sum(l.elsewhere) AS elsewhere, sum(l.still_out) AS still_out,
-                               count(DISTINCT l.kit_id) AS kits
-                        FROM kit_line_settled l
-                        JOIN (SELECT kit_id, person_id, min(happened_at) AS handed_out_at FROM custody_step
-                               WHERE kit_id IS NOT NULL GROUP BY kit_id, person_id) k
-                             ON k.kit_id = l.kit_id AND k.person_id = l.person_id
-                        LEFT JOIN reel_balance r ON l.holding = 'reel' AND r.id = l.id
-                        LEFT JOIN batch_balance b ON l.holding = 'batch' AND b.id = l.id
-                        WHERE (:person::varchar IS NULL OR l.person_id = :person)
-                          AND k.handed_out_at >= :from AND k.handed_out_at < :to
-                        GROUP BY 1, 2, 3, 4 ORDER BY 1, 2""")
+            SELECT l.person_id, coalesce(r.material, b.material) AS material,
+                   coalesce(r.kind, b.kind) AS kind, l.holding,
+                   sum(l.handed_out) AS handed_out, sum(l.fitted) AS fitted, sum(l.returned) AS returned,
+                   sum(l.scrapped) AS scrapped, sum(l.missing) AS missing, sum(l.settled) AS settled,
+                   sum(l.elsewhere) AS elsewhere, sum(l.still_out) AS still_out,
+                   count(DISTINCT l.kit_id) AS kits
+            FROM kit_line_settled l
+            JOIN (SELECT kit_id, person_id, min(happened_at) AS handed_out_at FROM custody_step
+                   WHERE kit_id IS NOT NULL GROUP BY kit_id, person_id) k
+                 ON k.kit_id = l.kit_id AND k.person_id = l.person_id
+            LEFT JOIN reel_balance r ON l.holding = 'reel' AND r.id = l.id
+            LEFT JOIN batch_balance b ON l.holding = 'batch' AND b.id = l.id
+            WHERE (:person::varchar IS NULL OR l.person_id = :person)
+              AND k.handed_out_at >= :from AND k.handed_out_at < :to
+            GROUP BY 1, 2, 3, 4 ORDER BY 1, 2\
+            """)
                 .param("person", person)
                 .param("from", from.atOffset(ZoneOffset.UTC))
                 .param("to", to.atOffset(ZoneOffset.UTC))

@@ -30,13 +30,14 @@ public class FastenersOnShelf {
      */
     public List<OldestFirst.OnShelf> of(MaterialCode material, DepotId depot, KitId kit, Instant now) {
         return jdbc.sql("""
-                        SELECT b.id, b.received_at, sum(p.quantity) - coalesce((SELECT sum(h.quantity) FROM hold h
-                                WHERE h.held = 'batch:' || b.id AND h.kit_id <> :kit AND h.until > :now), 0)
-                        FROM batch_place p JOIN batch_balance b ON b.id = p.id
-                        WHERE p.place_kind = 'depot' AND split_part(p.place_id, '/', 1) = :depot AND p.quantity > 0
-                          AND b.material = :material
-                        GROUP BY b.id, b.received_at
-                        ORDER BY b.received_at, b.id""")
+            SELECT b.id, b.received_at, sum(p.quantity) - coalesce((SELECT sum(h.quantity) FROM hold h
+                    WHERE h.held = 'batch:' || b.id AND h.kit_id <> :kit AND h.until > :now), 0)
+            FROM batch_place p JOIN batch_balance b ON b.id = p.id
+            WHERE p.place_kind = 'depot' AND split_part(p.place_id, '/', 1) = :depot AND p.quantity > 0
+              AND b.material = :material
+            GROUP BY b.id, b.received_at
+            ORDER BY b.received_at, b.id\
+            """)
                 .param("kit", kit.value())
                 .param("now", now.atOffset(ZoneOffset.UTC))
                 .param("depot", depot.value())
@@ -51,8 +52,9 @@ public class FastenersOnShelf {
     /** How many pieces of a batch the depot has, as the balances know it now. */
     public long there(BatchId batch, DepotId depot) {
         return jdbc.sql("""
-                        SELECT coalesce(sum(quantity), 0) FROM batch_place
-                        WHERE id = ? AND place_kind = 'depot' AND split_part(place_id, '/', 1) = ?""")
+            SELECT coalesce(sum(quantity), 0) FROM batch_place
+            WHERE id = ? AND place_kind = 'depot' AND split_part(place_id, '/', 1) = ?\
+            """)
                 .params(batch.value(), depot.value())
                 .query(Long.class)
                 .single();
@@ -61,9 +63,10 @@ public class FastenersOnShelf {
     /** The bin where most of a batch lies in a depot, or the depot itself if it lies loose. */
     public String place(BatchId batch, DepotId depot) {
         return jdbc.sql("""
-                        SELECT place_kind || ':' || place_id FROM batch_place
-                        WHERE id = ? AND place_kind = 'depot' AND split_part(place_id, '/', 1) = ? AND quantity > 0
-                        ORDER BY quantity DESC, place_id LIMIT 1""")
+            SELECT place_kind || ':' || place_id FROM batch_place
+            WHERE id = ? AND place_kind = 'depot' AND split_part(place_id, '/', 1) = ? AND quantity > 0
+            ORDER BY quantity DESC, place_id LIMIT 1\
+            """)
                 .params(batch.value(), depot.value())
                 .query(String.class)
                 .optional()

@@ -84,11 +84,9 @@ public class Handouts {
     private List<OldestFirst.Pick> picks(KitWish wish, Occurred occurred) {
         List<OldestFirst.Pick> picks = new ArrayList<>(wish.batches());
         for (KitWish.Fasteners fasteners : wish.fasteners()) {
-            OldestFirst.Choice choice =
-                    OldestFirst.choose(
+            OldestFirst.Choice choice = OldestFirst.choose(
                     fasteners.pieces(),
-                    shelf.of(
-                    fasteners.materialCode(), wish.depot(), wish.kit(), occurred.recorded()));
+                    shelf.of(fasteners.materialCode(), wish.depot(), wish.kit(), occurred.recorded()));
             if (!choice.complete()) {
                 throw new KitRefused.TooFewFasteners(
                         wish.depot(), fasteners.materialCode(), fasteners.pieces(), choice.missing());

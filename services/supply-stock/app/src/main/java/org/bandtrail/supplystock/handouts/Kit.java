@@ -50,8 +50,7 @@ public record Kit(Stage stage, @Nullable PersonId holder, List<HeldId> held, boo
                 if (stage != Stage.RESERVED) {
                     throw new KitRefused.KitNotReserved(wish.kitId(), stage.word);
                 }
-                yield List.of(
-                        new KitEvent.Released(wish.kitId(), held, wish.reason(), wish.by(), wish.occurred()));
+                yield List.of(new KitEvent.Released(wish.kitId(), held, wish.reason(), wish.by(), wish.occurred()));
             }
             case KitCommand.HandOut wish -> handOut(wish);
             case KitCommand.Sign wish -> sign(wish);

@@ -38,8 +38,11 @@ public sealed interface KitCommand {
             implements KitCommand {}
 
     /** Wish: give a reserved kit free again. Refused if it is not reserved. */
-    record Release(@TargetAggregateIdentifier KitId kitId, @Nullable String reason, PersonId by, Occurred occurred)
-            implements KitCommand {}
+    record Release(
+            @TargetAggregateIdentifier KitId kitId,
+            @Nullable String reason,
+            PersonId by,
+            Occurred occurred) implements KitCommand {}
 
     /** Wish: hand the kit out. Refused if it was handed out or released before, or nothing is in it. */
     record HandOut(

@@ -39,7 +39,8 @@ public sealed interface KitEvent {
     /** Given free again before it went out. */
     @StoredAs("kit.released")
     @Revision("1")
-    record Released(KitId kitId, List<HeldId> held, @Nullable String reason, PersonId by, Occurred occurred)
+    record Released(
+            KitId kitId, List<HeldId> held, @Nullable String reason, PersonId by, Occurred occurred)
             implements KitEvent {}
 
     /** Handed out to a person of a crew. */

@@ -46,8 +46,9 @@ final class KitProjection implements Projection {
 
     private void insert(KitEvent.HandedOut out) {
         jdbc.sql("""
-                        INSERT INTO kit (kit_id, depot_id, crew_id, person_id, handed_out_at, by_person)
-                        VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
+            INSERT INTO kit (kit_id, depot_id, crew_id, person_id, handed_out_at, by_person)
+            VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING\
+            """)
                 .params(
                         out.kitId().value(),
                         out.depot().value(),
@@ -57,9 +58,10 @@ final class KitProjection implements Projection {
                         out.by().value())
                 .update();
         jdbc.sql("""
-                        INSERT INTO kit_line (kit_id, id, material, kind, quantity)
-                        SELECT ?, * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[])
-                        ON CONFLICT DO NOTHING""")
+            INSERT INTO kit_line (kit_id, id, material, kind, quantity)
+            SELECT ?, * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[])
+            ON CONFLICT DO NOTHING\
+            """)
                 .params(
                         out.kitId().value(),
                         out.lines().stream().map(KitLine::id).toArray(String[]::new),

@@ -28,24 +28,25 @@ public class Kits {
     public List<KitRow> page(boolean onlyOpen, @Nullable String before, int limit) {
         Map<String, Draft> kits = new LinkedHashMap<>();
         jdbc.sql("""
-                        SELECT k.kit_id, k.depot_id, k.crew_id, k.person_id, k.handed_out_at, l.id, l.material, l.kind,
-                               l.quantity, coalesce(r.quantity, b.quantity, 0) AS still_out
-                        FROM (SELECT * FROM kit WHERE (NOT :onlyOpen OR EXISTS (
-                                  SELECT 1 FROM kit_line o
-                                  LEFT JOIN reel_place ro ON ro.id = o.id AND ro.place_kind = 'crew'
-                                       AND ro.place_id = kit.person_id AND o.kind <> 'FASTENER'
-                                  LEFT JOIN batch_place bo ON bo.id = o.id AND bo.place_kind = 'crew'
-                                       AND bo.place_id = kit.person_id AND o.kind = 'FASTENER'
-                                  WHERE o.kit_id = kit.kit_id AND coalesce(ro.quantity, bo.quantity, 0) <> 0))
-                              AND (:before::varchar IS NULL OR (handed_out_at, kit_id) <
-                                  (SELECT handed_out_at, kit_id FROM kit WHERE kit_id = :before))
-                              ORDER BY handed_out_at DESC, kit_id DESC LIMIT :limit) k
-                        JOIN kit_line l ON l.kit_id = k.kit_id
-                        LEFT JOIN reel_place r ON r.id = l.id AND r.place_kind = 'crew' AND r.place_id = k.person_id
-                             AND l.kind <> 'FASTENER'
-                        LEFT JOIN batch_place b ON b.id = l.id AND b.place_kind = 'crew' AND b.place_id = k.person_id
-                             AND l.kind = 'FASTENER'
-                        ORDER BY k.handed_out_at DESC, k.kit_id DESC, l.id""")
+            SELECT k.kit_id, k.depot_id, k.crew_id, k.person_id, k.handed_out_at, l.id, l.material, l.kind,
+                   l.quantity, coalesce(r.quantity, b.quantity, 0) AS still_out
+            FROM (SELECT * FROM kit WHERE (NOT :onlyOpen OR EXISTS (
+                      SELECT 1 FROM kit_line o
+                      LEFT JOIN reel_place ro ON ro.id = o.id AND ro.place_kind = 'crew'
+                           AND ro.place_id = kit.person_id AND o.kind <> 'FASTENER'
+                      LEFT JOIN batch_place bo ON bo.id = o.id AND bo.place_kind = 'crew'
+                           AND bo.place_id = kit.person_id AND o.kind = 'FASTENER'
+                      WHERE o.kit_id = kit.kit_id AND coalesce(ro.quantity, bo.quantity, 0) <> 0))
+                  AND (:before::varchar IS NULL OR (handed_out_at, kit_id) <
+                      (SELECT handed_out_at, kit_id FROM kit WHERE kit_id = :before))
+                  ORDER BY handed_out_at DESC, kit_id DESC LIMIT :limit) k
+            JOIN kit_line l ON l.kit_id = k.kit_id
+            LEFT JOIN reel_place r ON r.id = l.id AND r.place_kind = 'crew' AND r.place_id = k.person_id
+                 AND l.kind <> 'FASTENER'
+            LEFT JOIN batch_place b ON b.id = l.id AND b.place_kind = 'crew' AND b.place_id = k.person_id
+                 AND l.kind = 'FASTENER'
+            ORDER BY k.handed_out_at DESC, k.kit_id DESC, l.id\
+            """)
                 .param("onlyOpen", onlyOpen)
                 .param("before", before)
                 .param("limit", limit)

@@ -70,8 +70,7 @@ public record Hold(SortedMap<String, Portion> portions) {
         List<HoldEvent> events = lapsed(out.held(), out.kit(), out.by(), out.occurred());
         refuseIfOthersHave(out.held(), out.kit(), out.quantity(), out.there(), out.occurred());
         if (portions.containsKey(out.kit().value())) {
-            events.add(new HoldEvent.Ended(
-                    out.held(), out.kit(), HoldEvent.Why.HANDED_OUT, out.by(), out.occurred()));
+            events.add(new HoldEvent.Ended(out.held(), out.kit(), HoldEvent.Why.HANDED_OUT, out.by(), out.occurred()));
         }
         return events;
     }

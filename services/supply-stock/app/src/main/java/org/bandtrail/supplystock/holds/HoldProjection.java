@@ -41,11 +41,10 @@ final class HoldProjection implements Projection {
         Map<Key, HoldEvent> last = new LinkedHashMap<>();
         for (StoredEvent stored : page) {
             HoldEvent event = (HoldEvent) stored.payload();
-            String kit =
-                    switch (event) {
-                        case HoldEvent.Placed placed -> placed.kit().value();
-                        case HoldEvent.Ended ended -> ended.kit().value();
-                    };
+            String kit = switch (event) {
+                case HoldEvent.Placed placed -> placed.kit().value();
+                case HoldEvent.Ended ended -> ended.kit().value();
+            };
             last.put(new Key(event.held().value(), kit), event);
         }
         delete(last.keySet().stream().toList());
@@ -72,7 +71,8 @@ final class HoldProjection implements Projection {
                         placed.stream().map(each -> each.kit().value()).toArray(String[]::new),
                         placed.stream().map(HoldEvent.Placed::quantity).toArray(Long[]::new),
                         placed.stream()
-                                .map(each -> each.until().atOffset(ZoneOffset.UTC).toString())
+                                .map(each ->
+                                        each.until().atOffset(ZoneOffset.UTC).toString())
                                 .toArray(String[]::new))
                 .update();
     }

@@ -18,7 +18,8 @@ class KitRulesWiring {
     KitRules kitRules() {
         try (InputStream in = KitRulesWiring.class.getResourceAsStream(VERSIONS)) {
             if (in == null) {
-                throw new IllegalStateException("The rules for kit lists [%s] are not in this build.".formatted(VERSIONS));
+                throw new IllegalStateException(
+                        "The rules for kit lists [%s] are not in this build.".formatted(VERSIONS));
             }
             return new KitRules(JsonMapper.shared().readValue(in, new TypeReference<List<KitRules.Version>>() {}));
         } catch (IOException unreadable) {

@@ -40,7 +40,8 @@ public final class TreeList {
         for (Line line : lines) {
             if (!seen.add(line.treeId())) {
                 throw new IllegalArgumentException(
-                        "Tree [%s] is twice in the list. Keep one line and say how many bands.".formatted(line.treeId()));
+                        "Tree [%s] is twice in the list. Keep one line and say how many bands."
+                                .formatted(line.treeId()));
             }
             needs.add(need(line, rule, kinds));
         }
@@ -50,8 +51,8 @@ public final class TreeList {
     private static TreeNeed need(Line line, KitRule rule, Set<MaterialKind> kinds) {
         int bands = line.bands() == null ? 1 : line.bands();
         if (bands < 1 || bands > MOST_BANDS) {
-            throw new IllegalArgumentException("Tree [%s] cannot have [%d] bands. Use 1 to %d."
-                    .formatted(line.treeId(), bands, MOST_BANDS));
+            throw new IllegalArgumentException(
+                    "Tree [%s] cannot have [%d] bands. Use 1 to %d.".formatted(line.treeId(), bands, MOST_BANDS));
         }
         positive(line, "girth", line.girth());
         positive(line, "tape length", line.tape());
@@ -63,8 +64,11 @@ public final class TreeList {
                 ? given(line, line.mesh(), "mesh length", girth -> rule.mesh(girth))
                 : Length.ZERO;
         Pieces fasteners = kinds.contains(MaterialKind.FASTENER)
-                ? given(line, line.fasteners(), "number of fasteners", girth ->
-                        Pieces.of(bands * rule.fasteners(girth).count()))
+                ? given(
+                        line,
+                        line.fasteners(),
+                        "number of fasteners",
+                        girth -> Pieces.of(bands * rule.fasteners(girth).count()))
                 : Pieces.ZERO;
         return new TreeNeed(line.treeId(), line.girth(), bands, tape, mesh, fasteners);
     }
@@ -76,8 +80,9 @@ public final class TreeList {
         }
         Length girth = line.girth();
         if (girth == null) {
-            throw new IllegalArgumentException("Tree [%s] has neither a girth nor a %s. Measure the girth, or give the %s."
-                    .formatted(line.treeId(), what, what));
+            throw new IllegalArgumentException(
+                    "Tree [%s] has neither a girth nor a %s. Measure the girth, or give the %s."
+                            .formatted(line.treeId(), what, what));
         }
         return fromGirth.apply(girth);
     }

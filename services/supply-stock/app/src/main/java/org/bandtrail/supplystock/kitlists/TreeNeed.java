@@ -15,22 +15,15 @@ import org.jspecify.annotations.Nullable;
  * @param mesh length of each piece of mesh, zero if the kit has no mesh
  * @param fasteners for the whole tree, none if the kit has no fasteners
  */
-public record TreeNeed(
-        TreeId tree,
-        @Nullable Length girth,
-        int bands,
-        Length tape,
-        Length mesh,
-        Pieces fasteners) {
+public record TreeNeed(TreeId tree, @Nullable Length girth, int bands, Length tape, Length mesh, Pieces fasteners) {
 
     /** The pieces of one material on reels that this tree takes, or null if it takes none. */
     public @Nullable Cut cut(MaterialKind kind) {
-        Length each =
-                switch (kind) {
-                    case TAPE -> tape;
-                    case MESH -> mesh;
-                    case FASTENER -> Length.ZERO;
-                };
+        Length each = switch (kind) {
+            case TAPE -> tape;
+            case MESH -> mesh;
+            case FASTENER -> Length.ZERO;
+        };
         return each.isPositive() ? new Cut(tree, bands, each) : null;
     }
 }

@@ -64,8 +64,11 @@ class KitDesk {
                     wish.depotId(),
                     plan.lacking().stream().map(KitPlan.Lacking::sentence).toList());
         }
-        Instant until = Objects.requireNonNullElseGet(wish.until(), () -> occurred.recorded()
-                .plus(Duration.ofHours(planning.usual(occurred.recorded()).reservedHours())));
+        Instant until = Objects.requireNonNullElseGet(
+                wish.until(),
+                () -> occurred.recorded()
+                        .plus(Duration.ofHours(
+                                planning.usual(occurred.recorded()).reservedHours())));
         if (!until.isAfter(occurred.recorded())) {
             throw new IllegalArgumentException(
                     "The reservation would be over at [%s], before it begins. Give a later time.".formatted(until));
@@ -101,8 +104,7 @@ class KitDesk {
         Object answer = commands.ask(new KitCommand.Release(kit, reason, by, occurred));
         for (Object event : answer instanceof List<?> events ? events : List.of()) {
             if (event instanceof KitEvent.Released released) {
-                released.held()
-                        .forEach(held -> commands.send(new HoldCommand.Release(held, kit, by, occurred)));
+                released.held().forEach(held -> commands.send(new HoldCommand.Release(held, kit, by, occurred)));
             }
         }
     }

@@ -62,13 +62,7 @@ record KitLife(
      * @param tapeMm each piece; likewise meshMm
      * @param fasteners pieces for the whole tree
      */
-    record Tree(
-            String treeId,
-            @Nullable Long girthMm,
-            int bands,
-            long tapeMm,
-            long meshMm,
-            long fasteners) {}
+    record Tree(String treeId, @Nullable Long girthMm, int bands, long tapeMm, long meshMm, long fasteners) {}
 
     /**
      * What is picked.

@@ -68,10 +68,11 @@ final class KitLifeProjection implements Projection {
     private void handedOut(KitEvent.HandedOut out) {
         OffsetDateTime happened = time(out.occurred().happened());
         jdbc.sql("""
-                        INSERT INTO kit_life (kit_id, depot_id, crew_id, person_id, began_at, handed_out_at, handed_out_by)
-                        VALUES (?, ?, ?, ?, ?, ?, ?)
-                        ON CONFLICT (kit_id) DO UPDATE SET person_id = EXCLUDED.person_id, crew_id = EXCLUDED.crew_id,
-                            handed_out_at = EXCLUDED.handed_out_at, handed_out_by = EXCLUDED.handed_out_by""")
+            INSERT INTO kit_life (kit_id, depot_id, crew_id, person_id, began_at, handed_out_at, handed_out_by)
+            VALUES (?, ?, ?, ?, ?, ?, ?)
+            ON CONFLICT (kit_id) DO UPDATE SET person_id = EXCLUDED.person_id, crew_id = EXCLUDED.crew_id,
+                handed_out_at = EXCLUDED.handed_out_at, handed_out_by = EXCLUDED.handed_out_by\
+            """)
                 .params(
                         out.kitId().value(),
                         out.depot().value(),
@@ -86,9 +87,10 @@ final class KitLifeProjection implements Projection {
     private void reserved(KitEvent.Reserved reserved) {
         OffsetDateTime happened = time(reserved.occurred().happened());
         jdbc.sql("""
-                        INSERT INTO kit_life (kit_id, depot_id, crew_id, person_id, began_at, reserved_at, reserved_by,
-                            until, rule)
-                        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
+            INSERT INTO kit_life (kit_id, depot_id, crew_id, person_id, began_at, reserved_at, reserved_by,
+                until, rule)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING\
+            """)
                 .params(
                         reserved.kitId().value(),
                         reserved.depot().value(),
@@ -110,15 +112,19 @@ final class KitLifeProjection implements Projection {
 
     private void insertTrees(String kit, List<TreeNeed> trees) {
         jdbc.sql("""
-                        INSERT INTO kit_tree (kit_id, step, tree_id, girth_mm, bands, tape_mm, mesh_mm, fasteners)
-                        SELECT ?, * FROM unnest(?::integer[], ?::varchar[], ?::bigint[], ?::integer[], ?::bigint[],
-                            ?::bigint[], ?::bigint[]) ON CONFLICT DO NOTHING""")
+            INSERT INTO kit_tree (kit_id, step, tree_id, girth_mm, bands, tape_mm, mesh_mm, fasteners)
+            SELECT ?, * FROM unnest(?::integer[], ?::varchar[], ?::bigint[], ?::integer[], ?::bigint[],
+                ?::bigint[], ?::bigint[]) ON CONFLICT DO NOTHING\
+            """)
                 .params(
                         kit,
                         steps(trees),
                         texts(trees, tree -> tree.tree().value()),
-                        numbers(trees, tree ->
-                                tree.girth() == null ? null : tree.girth().mm()),
+                        numbers(
+                                trees,
+                                tree -> tree.girth() == null
+                                        ? null
+                                        : tree.girth().mm()),
                         numbers(trees, tree -> (long) tree.bands()),
                         numbers(trees, tree -> tree.tape().mm()),
                         numbers(trees, tree -> tree.mesh().mm()),
@@ -128,9 +134,10 @@ final class KitLifeProjection implements Projection {
 
     private void insertPicks(String kit, List<Pick> picks) {
         jdbc.sql("""
-                        INSERT INTO kit_pick (kit_id, step, id, material, kind, place, there, quantity)
-                        SELECT ?, * FROM unnest(?::integer[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::bigint[], ?::bigint[]) ON CONFLICT DO NOTHING""")
+            INSERT INTO kit_pick (kit_id, step, id, material, kind, place, there, quantity)
+            SELECT ?, * FROM unnest(?::integer[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
+                ?::bigint[], ?::bigint[]) ON CONFLICT DO NOTHING\
+            """)
                 .params(
                         kit,
                         steps(picks),
@@ -145,9 +152,10 @@ final class KitLifeProjection implements Projection {
 
     private void insertCuts(String kit, int pick, List<Cut> cuts) {
         jdbc.sql("""
-                        INSERT INTO kit_cut (kit_id, pick, step, tree_id, pieces, each_mm)
-                        SELECT ?, ?, * FROM unnest(?::integer[], ?::varchar[], ?::integer[], ?::bigint[])
-                        ON CONFLICT DO NOTHING""")
+            INSERT INTO kit_cut (kit_id, pick, step, tree_id, pieces, each_mm)
+            SELECT ?, ?, * FROM unnest(?::integer[], ?::varchar[], ?::integer[], ?::bigint[])
+            ON CONFLICT DO NOTHING\
+            """)
                 .params(
                         kit,
                         pick,

@@ -18,14 +18,14 @@ import org.springframework.stereotype.Repository;
 @Repository
 class KitLives {
     private static final String SELECT = """
-            SELECT * FROM (SELECT k.*, s.settled_at, coalesce(s.reopened, 0) AS reopened, s.reopened_at,
-                   CASE WHEN k.released_at IS NOT NULL THEN 'released'
-                        WHEN k.handed_out_at IS NULL AND k.until <= :now THEN 'lapsed'
-                        WHEN k.handed_out_at IS NULL THEN 'reserved'
-                        WHEN s.settled_at IS NOT NULL THEN 'settled'
-                        ELSE 'out' END AS state
-              FROM kit_life k LEFT JOIN kit_settlement s ON s.kit_id = k.kit_id) k
-            """;
+        SELECT * FROM (SELECT k.*, s.settled_at, coalesce(s.reopened, 0) AS reopened, s.reopened_at,
+               CASE WHEN k.released_at IS NOT NULL THEN 'released'
+                    WHEN k.handed_out_at IS NULL AND k.until <= :now THEN 'lapsed'
+                    WHEN k.handed_out_at IS NULL THEN 'reserved'
+                    WHEN s.settled_at IS NOT NULL THEN 'settled'
+                    ELSE 'out' END AS state
+          FROM kit_life k LEFT JOIN kit_settlement s ON s.kit_id = k.kit_id) k
+        """;
     private final JdbcClient jdbc;
     private final java.time.Clock clock;
 
@@ -43,11 +43,12 @@ class KitLives {
      */
     List<KitLife> page(@Nullable String state, @Nullable String person, @Nullable String before, int limit) {
         return jdbc.sql(SELECT + """
-                         WHERE (:state::varchar IS NULL OR k.state = :state)
-                           AND (:person::varchar IS NULL OR k.person_id = :person)
-                           AND (:before::varchar IS NULL OR (k.began_at, k.kit_id) <
-                               (SELECT o.began_at, o.kit_id FROM kit_life o WHERE o.kit_id = :before))
-                        ORDER BY k.began_at DESC, k.kit_id DESC LIMIT :limit""")
+             WHERE (:state::varchar IS NULL OR k.state = :state)
+               AND (:person::varchar IS NULL OR k.person_id = :person)
+               AND (:before::varchar IS NULL OR (k.began_at, k.kit_id) <
+                   (SELECT o.began_at, o.kit_id FROM kit_life o WHERE o.kit_id = :before))
+            ORDER BY k.began_at DESC, k.kit_id DESC LIMIT :limit\
+            """)
                 .param("now", clock.instant().atOffset(ZoneOffset.UTC))
                 .param("state", state)
                 .param("person", person)
@@ -81,25 +82,26 @@ class KitLives {
     }
 
     /**
-     * What was chosen for a kit, in the order it was chosen. Until it is handed out the bin is the one where the reel or
-     * batch lies now, because somebody may have moved it since; afterwards it is the one where it was found.
+     * What was chosen for a kit, in the order it was chosen. Until it is handed out the bin is the one where the reel
+     * or batch lies now, because somebody may have moved it since; afterwards it is the one where it was found.
      */
     List<KitLife.Picked> picks(KitId kit) {
         return jdbc.sql("""
-                        SELECT k.kit_id, k.step, k.id, k.material, k.kind, k.there, k.quantity,
-                               coalesce(now.place, k.place) AS place
-                        FROM kit_pick k
-                        JOIN kit_life l ON l.kit_id = k.kit_id
-                        LEFT JOIN LATERAL (SELECT p.place_kind || ':' || p.place_id AS place FROM (
-                                  SELECT r.place_kind, r.place_id, r.quantity FROM reel_place r
-                                   WHERE r.id = k.id AND k.kind <> 'FASTENER'
-                                  UNION ALL
-                                  SELECT b.place_kind, b.place_id, b.quantity FROM batch_place b
-                                   WHERE b.id = k.id AND k.kind = 'FASTENER') p
-                              WHERE l.handed_out_at IS NULL AND p.place_kind = 'depot' AND p.quantity > 0
-                                AND split_part(p.place_id, '/', 1) = l.depot_id
-                              ORDER BY p.quantity DESC, p.place_id LIMIT 1) now ON true
-                        WHERE k.kit_id = ? ORDER BY k.step""")
+            SELECT k.kit_id, k.step, k.id, k.material, k.kind, k.there, k.quantity,
+                   coalesce(now.place, k.place) AS place
+            FROM kit_pick k
+            JOIN kit_life l ON l.kit_id = k.kit_id
+            LEFT JOIN LATERAL (SELECT p.place_kind || ':' || p.place_id AS place FROM (
+                      SELECT r.place_kind, r.place_id, r.quantity FROM reel_place r
+                       WHERE r.id = k.id AND k.kind <> 'FASTENER'
+                      UNION ALL
+                      SELECT b.place_kind, b.place_id, b.quantity FROM batch_place b
+                       WHERE b.id = k.id AND k.kind = 'FASTENER') p
+                  WHERE l.handed_out_at IS NULL AND p.place_kind = 'depot' AND p.quantity > 0
+                    AND split_part(p.place_id, '/', 1) = l.depot_id
+                  ORDER BY p.quantity DESC, p.place_id LIMIT 1) now ON true
+            WHERE k.kit_id = ? ORDER BY k.step\
+            """)
                 .param(kit.value())
                 .query((row, number) -> new KitLife.Picked(
                         row.getString("id"),

@@ -55,7 +55,10 @@ class KitPlanning {
         materials.forEach((kind, material) -> {
             if (kind.onReels()) {
                 ReelChoice choice = ReelChoice.of(
-                        needs.stream().map(need -> need.cut(kind)).filter(Objects::nonNull).toList(),
+                        needs.stream()
+                                .map(need -> need.cut(kind))
+                                .filter(Objects::nonNull)
+                                .toList(),
                         reels.of(material, wish.depotId(), wish.kitId(), now),
                         day(wish.happenedAt()));
                 choice.picks().forEach(pick -> picks.add(pick(material, kind, pick)));
@@ -147,8 +150,7 @@ class KitPlanning {
                     MaterialKind.FASTENER,
                     choice.missing().count(),
                     List.of(),
-                    "%s of the %s of %s are not there."
-                            .formatted(choice.missing(), Pieces.of(wanted), material)));
+                    "%s of the %s of %s are not there.".formatted(choice.missing(), Pieces.of(wanted), material)));
         }
     }
 

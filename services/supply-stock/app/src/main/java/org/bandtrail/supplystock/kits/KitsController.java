@@ -12,8 +12,8 @@ import org.bandtrail.eventstore.Work;
 import org.bandtrail.kernel.KitId;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
-import org.bandtrail.supplystock.custody.SettlementReads;
 import org.bandtrail.supplystock.custody.KitSettled;
+import org.bandtrail.supplystock.custody.SettlementReads;
 import org.bandtrail.supplystock.handouts.KitLine;
 import org.bandtrail.supplystock.kitlists.KitRules;
 import org.jspecify.annotations.Nullable;
@@ -139,10 +139,7 @@ final class KitsController {
 
     record Release(UUID commandId, @Nullable String reason) {}
 
-    record HandOut(
-            UUID commandId,
-            @Nullable PersonId personId,
-            Instant happenedAt) {}
+    record HandOut(UUID commandId, @Nullable PersonId personId, Instant happenedAt) {}
 
     record Sign(UUID commandId) {}
 
@@ -156,6 +153,5 @@ final class KitsController {
      * @param walk trees in the order the crew walks
      * @param collect reels and batches in the order of the bins
      */
-    record Whole(
-            KitLife kit, List<PickSheet.Stop> walk, List<KitLife.Picked> collect, KitSettled settlement) {}
+    record Whole(KitLife kit, List<PickSheet.Stop> walk, List<KitLife.Picked> collect, KitSettled settlement) {}
 }

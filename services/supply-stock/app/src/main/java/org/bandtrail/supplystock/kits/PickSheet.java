@@ -32,7 +32,8 @@ record PickSheet(KitLife kit, List<KitLife.Picked> collect, List<Stop> walk) {
 
     static PickSheet of(KitLife kit, List<KitLife.Tree> trees, List<KitLife.Picked> picks) {
         List<KitLife.Picked> collect = picks.stream()
-                .sorted(Comparator.comparing(KitLife.Picked::bin, Comparator.nullsLast(Comparator.<String>naturalOrder()))
+                .sorted(Comparator.comparing(
+                                KitLife.Picked::bin, Comparator.nullsLast(Comparator.<String>naturalOrder()))
                         .thenComparing(KitLife.Picked::kind)
                         .thenComparing(KitLife.Picked::id))
                 .toList();

@@ -46,7 +46,9 @@ final class PickSheetPdf {
                             sheet.kit().depotId(),
                             sheet.kit().crewId(),
                             sheet.walk().size(),
-                            sheet.kit().until() == null ? "handed out" : DAY.format(sheet.kit().until())));
+                            sheet.kit().until() == null
+                                    ? "handed out"
+                                    : DAY.format(sheet.kit().until())));
             pages.heading("Collect");
             pages.table(
                     new float[] {1.2f, 2f, 2f, 1.5f, 1.5f, 1.5f},

@@ -35,20 +35,21 @@ class ReelsOnShelf {
      */
     List<ReelOnShelf> of(MaterialCode material, DepotId depot, KitId kit, Instant now) {
         return jdbc.sql("""
-                        SELECT b.id, b.bought, b.received_at, p.place, p.there, d.expires_on,
-                               (SELECT min(h.kit_id) FROM hold h
-                                 WHERE h.held = 'reel:' || b.id AND h.kit_id <> :kit AND h.until > :now) AS held_for
-                        FROM reel_balance b
-                        JOIN (SELECT id, sum(quantity) AS there,
-                                     (array_agg(place_kind || ':' || place_id
-                                                ORDER BY quantity DESC, place_id))[1] AS place
-                              FROM reel_place
-                              WHERE place_kind IN ('depot', 'set-aside') AND split_part(place_id, '/', 1) = :depot
-                                AND quantity > 0
-                              GROUP BY id, place_kind) p ON p.id = b.id
-                        LEFT JOIN delivered_holding d ON d.holding = 'reel' AND d.id = b.id
-                        WHERE b.material = :material
-                        ORDER BY b.id""")
+            SELECT b.id, b.bought, b.received_at, p.place, p.there, d.expires_on,
+                   (SELECT min(h.kit_id) FROM hold h
+                     WHERE h.held = 'reel:' || b.id AND h.kit_id <> :kit AND h.until > :now) AS held_for
+            FROM reel_balance b
+            JOIN (SELECT id, sum(quantity) AS there,
+                         (array_agg(place_kind || ':' || place_id
+                                    ORDER BY quantity DESC, place_id))[1] AS place
+                  FROM reel_place
+                  WHERE place_kind IN ('depot', 'set-aside') AND split_part(place_id, '/', 1) = :depot
+                    AND quantity > 0
+                  GROUP BY id, place_kind) p ON p.id = b.id
+            LEFT JOIN delivered_holding d ON d.holding = 'reel' AND d.id = b.id
+            WHERE b.material = :material
+            ORDER BY b.id\
+            """)
                 .param("kit", kit.value())
                 .param("now", now.atOffset(ZoneOffset.UTC))
                 .param("depot", depot.value())

@@ -111,9 +111,8 @@ final class SheetPages {
     private static String printable(String text) {
         StringBuilder printable = new StringBuilder();
         text.codePoints()
-                .forEach(point -> printable.append(point >= 32 && point < 127 || point > 160 && point < 256
-                        ? Character.toString(point)
-                        : "?"));
+                .forEach(point -> printable.append(
+                        point >= 32 && point < 127 || point > 160 && point < 256 ? Character.toString(point) : "?"));
         return printable.toString();
     }
 

@@ -43,7 +43,9 @@ class SettlingTest {
                 .fit(ANNA, 5_000, 3);
 
         assertThat(told.kit("K-1")).isEqualTo(new Settlement(50_000, 5_000, 45_000, 0, 0, 0, 0, 0));
-        assertThat(told.kit("K-2").stillOut()).as("the next day's kit is untouched").isEqualTo(45_000);
+        assertThat(told.kit("K-2").stillOut())
+                .as("the next day's kit is untouched")
+                .isEqualTo(45_000);
         assertThat(turns(told)).containsExactly("settled returned", "reopened fitted", "settled fitted");
     }
 
@@ -61,7 +63,8 @@ class SettlingTest {
 
     @Test
     void what_was_missing_and_is_written_off_stays_told_apart() {
-        Told told = new Told(50_000).handOut("K-1", 1).bringBack(ANNA, 49_000, 9).settle(ANNA);
+        Told told =
+                new Told(50_000).handOut("K-1", 1).bringBack(ANNA, 49_000, 9).settle(ANNA);
 
         assertThat(told.kit("K-1")).isEqualTo(new Settlement(50_000, 0, 49_000, 0, 0, 1_000, 0, 0));
     }
@@ -74,8 +77,8 @@ class SettlingTest {
                 .bringBack(ANNA, 40_000, 9);
 
         assertThat(told.kit("K-1")).isEqualTo(new Settlement(50_000, 0, 40_000, 0, 0, 0, 10_000, 0));
-        assertThat(told.steps()).anyMatch(step -> step.held().person().equals(BORIS.value())
-                && step.target() == Station.WITH_PERSON);
+        assertThat(told.steps())
+                .anyMatch(step -> step.held().person().equals(BORIS.value()) && step.target() == Station.WITH_PERSON);
     }
 
     @Test
@@ -105,7 +108,8 @@ class SettlingTest {
             int hour, Station from, Station to, long pieces, @Nullable String kit, boolean measured) {
         Instant then = Instant.EPOCH.plusSeconds(3_600L * hour);
         CustodyStep.Held held = new CustodyStep.Held("batch", "B-1", "P-07");
-        return new CustodyStep(Math.min(hour, 4), hour, held, from, to, pieces, "depot:NORTH", "", kit, measured, then, then);
+        return new CustodyStep(
+                Math.min(hour, 4), hour, held, from, to, pieces, "depot:NORTH", "", kit, measured, then, then);
     }
 
     private static List<String> turns(Told told) {

@@ -80,8 +80,8 @@ final class Told {
             for (ReelEvent event : reel.decide(command)) {
                 reel = reel.evolve(event);
                 position++;
-                steps.addAll(CustodyMoves.of(new StoredEvent(
-                        position, new UUID(0, position), "reel/" + REEL, position - 1, event)));
+                steps.addAll(CustodyMoves.of(
+                        new StoredEvent(position, new UUID(0, position), "reel/" + REEL, position - 1, event)));
             }
         } catch (ReelRefused refused) {
             position++;

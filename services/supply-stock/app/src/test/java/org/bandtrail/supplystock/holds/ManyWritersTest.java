@@ -59,14 +59,7 @@ class ManyWritersTest {
         HeldId reel = HeldId.reel(received("MW-R1"));
 
         assertThat(granted(writer -> commands.send(new HoldCommand.Place(
-                        reel,
-                        new KitId("MW-A" + writer),
-                        DEPOT,
-                        50_000,
-                        50_000,
-                        NOON.plusSeconds(60),
-                        KEEPER,
-                        NOW))))
+                        reel, new KitId("MW-A" + writer), DEPOT, 50_000, 50_000, NOON.plusSeconds(60), KEEPER, NOW))))
                 .isOne();
         assertThat(events("hold/" + reel, "hold.placed")).isOne();
     }
@@ -80,7 +73,8 @@ class ManyWritersTest {
             return true;
         });
 
-        assertThat(granted(writer -> handOut("MW-B" + writer, List.of(reel), List.of()))).isOne();
+        assertThat(granted(writer -> handOut("MW-B" + writer, List.of(reel), List.of())))
+                .isOne();
         assertThat(events("reel/MW-R2", "reel.handed-out")).isOne();
         assertThat(events("kit/MW-B7", "kit.handed-out")).isOne();
     }
@@ -106,8 +100,8 @@ class ManyWritersTest {
 
         assertThat(granted).as("11 x 9 = 99 of 100 pieces").isEqualTo(11);
         assertThat(events("hold/batch:MW-F1", "hold.placed")).isEqualTo(11);
-        assertThat(granted(writer -> handOut(
-                        "MW-D" + writer, List.of(), List.of(new OldestFirst.Pick(batch, Pieces.of(2))))))
+        assertThat(granted(writer ->
+                        handOut("MW-D" + writer, List.of(), List.of(new OldestFirst.Pick(batch, Pieces.of(2))))))
                 .as("only one piece is free")
                 .isZero();
     }

@@ -53,9 +53,7 @@ class ReelChoiceTest {
                 new ReelId("R-3"), Place.depot(DEPOT), mm(9_000), mm(9_000), null, Instant.EPOCH, new KitId("K-9"));
 
         ReelChoice choice = ReelChoice.of(
-                List.of(cut("T-1", 1, 1_000)),
-                List.of(aside, reel("R-2", 9_000, 9_000, "2026-05-03", 1), held),
-                DAY);
+                List.of(cut("T-1", 1, 1_000)), List.of(aside, reel("R-2", 9_000, 9_000, "2026-05-03", 1), held), DAY);
 
         assertThat(choice.picks()).isEmpty();
         assertThat(choice.lacking()).containsExactly(cut("T-1", 1, 1_000));
@@ -69,16 +67,15 @@ class ReelChoiceTest {
 
     @Test
     void adhesive_is_good_on_its_last_day() {
-        ReelChoice choice = ReelChoice.of(
-                List.of(cut("T-1", 1, 1_000)), List.of(reel("R-2", 9_000, 9_000, "2026-05-04", 1)), DAY);
+        ReelChoice choice =
+                ReelChoice.of(List.of(cut("T-1", 1, 1_000)), List.of(reel("R-2", 9_000, 9_000, "2026-05-04", 1)), DAY);
 
         assertThat(ids(choice)).containsExactly("R-2");
     }
 
     @Test
     void all_pieces_of_a_tree_come_from_one_reel_even_if_two_rests_together_would_do() {
-        List<ReelOnShelf> shelf =
-                List.of(reel("R-1", 1_500, 9_000, null, 1), reel("R-2", 1_500, 9_000, null, 2));
+        List<ReelOnShelf> shelf = List.of(reel("R-1", 1_500, 9_000, null, 1), reel("R-2", 1_500, 9_000, null, 2));
 
         ReelChoice choice = ReelChoice.of(List.of(cut("T-1", 2, 1_000), cut("T-2", 1, 1_500)), shelf, DAY);
 
@@ -102,7 +99,8 @@ class ReelChoiceTest {
 
             ReelChoice choice = ReelChoice.of(wanted, shelf, DAY);
 
-            assertThat(choice.picks()).allMatch(pick -> pick.taken().compareTo(pick.reel().there()) <= 0);
+            assertThat(choice.picks())
+                    .allMatch(pick -> pick.taken().compareTo(pick.reel().there()) <= 0);
             List<Cut> placed = new ArrayList<>(choice.lacking());
             choice.picks().forEach(pick -> placed.addAll(pick.cuts()));
             assertThat(placed).containsExactlyInAnyOrderElementsOf(wanted);

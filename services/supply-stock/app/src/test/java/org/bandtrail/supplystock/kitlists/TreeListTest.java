@@ -37,8 +37,8 @@ class TreeListTest {
 
     @Test
     void a_given_length_counts_more_than_the_rule_and_two_bands_take_twice_the_fasteners() {
-        TreeList.Line line = new TreeList.Line(
-                new TreeId("T-1"), Length.ofMm(1_260), Length.ofMm(1_400), null, null, 2);
+        TreeList.Line line =
+                new TreeList.Line(new TreeId("T-1"), Length.ofMm(1_260), Length.ofMm(1_400), null, null, 2);
 
         TreeNeed need = needs(line).getFirst();
 
@@ -49,7 +49,8 @@ class TreeListTest {
 
     @Test
     void a_kit_without_mesh_needs_none() {
-        TreeNeed need = TreeList.needs(List.of(girth("T-1", 1_260)), RULE, Set.of(MaterialKind.TAPE)).getFirst();
+        TreeNeed need = TreeList.needs(List.of(girth("T-1", 1_260)), RULE, Set.of(MaterialKind.TAPE))
+                .getFirst();
 
         assertThat(need.mesh()).isEqualTo(Length.ZERO);
         assertThat(need.cut(MaterialKind.MESH)).isNull();
@@ -69,16 +70,15 @@ class TreeListTest {
                 .isThrownBy(() -> needs(girth("T-1", 900), girth("T-1", 900)))
                 .withMessageContaining("twice");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> needs(
-                        new TreeList.Line(new TreeId("T-1"), Length.ofMm(900), null, null, null, 10)))
+                .isThrownBy(() -> needs(new TreeList.Line(new TreeId("T-1"), Length.ofMm(900), null, null, null, 10)))
                 .withMessageContaining("1 to 9");
     }
 
     @Test
     void a_guard_without_extra_is_no_rule() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new KitRule(
-                        Length.ZERO, Length.ZERO, Length.ZERO, Length.ofMm(150), Pieces.of(4), "somebody"))
+                .isThrownBy(() ->
+                        new KitRule(Length.ZERO, Length.ZERO, Length.ZERO, Length.ofMm(150), Pieces.of(4), "somebody"))
                 .withMessageContaining("mesh extra");
     }
 

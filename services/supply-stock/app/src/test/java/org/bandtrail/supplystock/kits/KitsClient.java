@@ -28,8 +28,9 @@ import tools.jackson.databind.JsonNode;
 record KitsClient(OverHttp counter, String depot, Work work, Commands commands, Projectors projectors) {
     /** Two trees by girth, one of them with two bands, and one with a ready length. */
     static final String TREES = """
-            {"treeId": "T-1", "girth": "1260 mm"}, {"treeId": "T-2", "girth": "4 ft", "bands": 2},
-            {"treeId": "T-3", "tape": "900 mm", "fasteners": 5}""";
+        {"treeId": "T-1", "girth": "1260 mm"}, {"treeId": "T-2", "girth": "4 ft", "bands": 2},
+        {"treeId": "T-3", "tape": "900 mm", "fasteners": 5}\
+        """;
 
     /** R1 is full; R2 came later and something was cut from it, so it goes first; 100 pins in one batch. */
     KitsClient stocked() {
@@ -38,15 +39,18 @@ record KitsClient(OverHttp counter, String depot, Work work, Commands commands, 
         reel("R1", "50 m", "2026-04-20T08:00:00Z");
         reel("R2", "10 m", "2026-04-21T08:00:00Z");
         ok("/batches", own("""
-                {"batchId": "D-B1", "materialCode": "D-PIN", "depotId": "D-", "pieces": 100,
-                 "cost": {"minor": 500, "currency": "USD"}, "happenedAt": "2026-04-20T08:00:00Z"}"""));
+            {"batchId": "D-B1", "materialCode": "D-PIN", "depotId": "D-", "pieces": 100,
+             "cost": {"minor": 500, "currency": "USD"}, "happenedAt": "2026-04-20T08:00:00Z"}\
+            """));
         ok("/handouts", own("""
-                {"kitId": "D-K0", "depotId": "D-", "crewId": "C-1", "personId": "D-Z", "reels": ["D-R2"],
-                 "happenedAt": "2026-04-22T07:00:00Z"}"""));
+            {"kitId": "D-K0", "depotId": "D-", "crewId": "C-1", "personId": "D-Z", "reels": ["D-R2"],
+             "happenedAt": "2026-04-22T07:00:00Z"}\
+            """));
         told("R2", "Z", "T-0", 7_000, "2026-04-22T09:00:00Z");
         ok("/returns", own("""
-                {"personId": "D-Z", "depotId": "D-", "reels": [{"reelId": "D-R2", "measured": "3 m"}],
-                 "happenedAt": "2026-04-22T17:00:00Z"}"""));
+            {"personId": "D-Z", "depotId": "D-", "reels": [{"reelId": "D-R2", "measured": "3 m"}],
+             "happenedAt": "2026-04-22T17:00:00Z"}\
+            """));
         return this;
     }
 
@@ -57,21 +61,24 @@ record KitsClient(OverHttp counter, String depot, Work work, Commands commands, 
 
     private void item(String code, String fields) {
         ok("/items", """
-                {"materialCode": "%1$s-%2$s", "name": "%2$s", %3$s,
-                 "unitCost": {"minor": 1800, "currency": "USD"}}""".formatted(depot, code, fields));
+            {"materialCode": "%1$s-%2$s", "name": "%2$s", %3$s,
+             "unitCost": {"minor": 1800, "currency": "USD"}}\
+            """.formatted(depot, code, fields));
     }
 
     private void reel(String id, String length, String received) {
         ok("/reels", own("""
-                {"reelId": "D-%s", "materialCode": "D-TAPE", "depotId": "D-", "length": "%s",
-                 "cost": {"minor": 1800, "currency": "USD"}, "happenedAt": "%s"}""".formatted(id, length, received)));
+            {"reelId": "D-%s", "materialCode": "D-TAPE", "depotId": "D-", "length": "%s",
+             "cost": {"minor": 1800, "currency": "USD"}, "happenedAt": "%s"}\
+            """.formatted(id, length, received)));
     }
 
     /** A kit of tape and pins for trees given as JSON. */
     String kit(String id, String trees) {
         return own("""
-                {"kitId": "D-%s", "depotId": "D-", "crewId": "C-1", "personId": "D-P", "tape": "D-TAPE",
-                 "fastener": "D-PIN", "trees": [%s], "happenedAt": "2026-05-04T07:00:00Z"}""".formatted(id, trees));
+            {"kitId": "D-%s", "depotId": "D-", "crewId": "C-1", "personId": "D-P", "tape": "D-TAPE",
+             "fastener": "D-PIN", "trees": [%s], "happenedAt": "2026-05-04T07:00:00Z"}\
+            """.formatted(id, trees));
     }
 
     /** Reserves the kit K1 for the usual trees and hands it out at ten past seven. */
@@ -144,8 +151,11 @@ record KitsClient(OverHttp counter, String depot, Work work, Commands commands, 
 
     /** What was with a person or crew, as identity and quantity. */
     List<String> withPerson(String asked) {
-        return get("/custody?" + own(asked)).path("rows").valueStream()
-                .map(row -> row.path("id").asString() + " " + row.path("withPerson").asLong())
+        return get("/custody?" + own(asked))
+                .path("rows")
+                .valueStream()
+                .map(row ->
+                        row.path("id").asString() + " " + row.path("withPerson").asLong())
                 .toList();
     }
 }

@@ -18,9 +18,10 @@ import tools.jackson.databind.JsonNode;
 @OnPostgres
 class KitsOverHttpTest {
     private static final String RETURN = """
-            {"personId": "D-P", "depotId": "D-", "reels": [{"reelId": "D-R1", "measured": "50 m"},
-             {"reelId": "D-R2", "measured": "%s"}], "batches": [{"batchId": "D-B1", "counted": 32}],
-             "happenedAt": "2026-05-04T17:00:00Z"}""";
+        {"personId": "D-P", "depotId": "D-", "reels": [{"reelId": "D-R1", "measured": "50 m"},
+         {"reelId": "D-R2", "measured": "%s"}], "batches": [{"batchId": "D-B1", "counted": 32}],
+         "happenedAt": "2026-05-04T17:00:00Z"}\
+        """;
 
     @LocalServerPort
     int port;
@@ -45,7 +46,8 @@ class KitsOverHttpTest {
         assertThat(planned.path("tapeMm").asLong()).isEqualTo(1_348 + 2 * 1_307 + 900);
         assertThat(planned.path("fasteners").asLong()).isEqualTo(9 + 2 * 9 + 5);
         assertThat(planned.path("picks"))
-                .extracting(pick -> pick.path("id").asString() + " " + pick.path("quantity").asLong())
+                .extracting(pick ->
+                        pick.path("id").asString() + " " + pick.path("quantity").asLong())
                 .containsExactly("KA-R2 2248", "KA-R1 2614", "KA-B1 32");
         assertThat(depot.state("K1")).isEqualTo("reserved");
 
@@ -63,10 +65,12 @@ class KitsOverHttpTest {
         KitsClient depot = stocked("KS").out();
 
         assertThat(depot.refused("/kits/KS-K1/sign", "{}")).contains("KS-P").contains("own sign-in");
-        assertThat(depot.get("/kits/KS-K1").path("kit").path("signedAt").isNull()).isTrue();
+        assertThat(depot.get("/kits/KS-K1").path("kit").path("signedAt").isNull())
+                .isTrue();
         new OverHttp(port, key, "KS-P").ok("/kits/KS-K1/sign", "{}");
 
-        assertThat(depot.get("/kits/KS-K1").path("kit").path("signedBy").asString()).isEqualTo("KS-P");
+        assertThat(depot.get("/kits/KS-K1").path("kit").path("signedBy").asString())
+                .isEqualTo("KS-P");
     }
 
     @Test
@@ -80,7 +84,8 @@ class KitsOverHttpTest {
         JsonNode kit = depot.get("/kits/KB-K1");
         assertThat(depot.line("K1", "R2")).isEqualTo("3000 = 1348 + 1652 + 0 + 0 + 0");
         assertThat(kit.path("settlement").path("story"))
-                .extracting(turn -> turn.path("turn").asString() + " " + turn.path("what").asString())
+                .extracting(turn ->
+                        turn.path("turn").asString() + " " + turn.path("what").asString())
                 .containsExactly("settled returned", "reopened fitted", "settled fitted");
         assertThat(kit.path("kit").path("reopened").asInt()).isOne();
     }
@@ -90,8 +95,9 @@ class KitsOverHttpTest {
         KitsClient depot = stocked("KC");
         depot.ok("/kits", depot.kit("K1", TREES));
         String direct = """
-                {"kitId": "KC-K2", "depotId": "KC", "crewId": "C-1", "personId": "KC-Q", "reels": ["KC-R2"],
-                 "happenedAt": "2026-05-04T07:30:00Z"}""";
+            {"kitId": "KC-K2", "depotId": "KC", "crewId": "C-1", "personId": "KC-Q", "reels": ["KC-R2"],
+             "happenedAt": "2026-05-04T07:30:00Z"}\
+            """;
 
         assertThat(depot.refused("/handouts", direct)).contains("KC-R2").contains("reserved for kit KC-K1");
         assertThat(depot.ok("/kits/plan", depot.kit("K3", TREES)).path("passedOver"))

@@ -119,7 +119,8 @@ class PickSheetsOverHttpTest {
                 .as("the crew was formed later")
                 .isEmpty();
         assertThat(depot.get("/settlements?person=KF-P").path("rows"))
-                .extracting(row -> row.path("unit").asString() + " " + row.path("handedOut").asLong())
+                .extracting(row -> row.path("unit").asString() + " "
+                        + row.path("handedOut").asLong())
                 .containsExactly("pieces 32", "mm 53000");
     }
 
@@ -133,7 +134,8 @@ class PickSheetsOverHttpTest {
             projectors.rebuild(projection);
         }
 
-        assertThat(List.of(depot.get("/kits/KG-K1"), depot.get("/settlements?person=KG-P"))).isEqualTo(before);
+        assertThat(List.of(depot.get("/kits/KG-K1"), depot.get("/settlements?person=KG-P")))
+                .isEqualTo(before);
     }
 
     private KitsClient stocked(String name) {

@@ -14,7 +14,11 @@ import org.jspecify.annotations.Nullable;
  * @param recount what counting every row again found, or null if nobody asked for it
  */
 public record Audit(
-        Instant readAt, boolean zero, List<Line> laws, List<Finding> findings, @Nullable Recounted recount) {
+        Instant readAt,
+        boolean zero,
+        List<Line> laws,
+        List<Finding> findings,
+        @Nullable Recounted recount) {
 
     /**
      * Every kept sum beside the sum of its rows.

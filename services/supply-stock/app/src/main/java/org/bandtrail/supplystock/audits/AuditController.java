@@ -21,11 +21,7 @@ final class AuditController {
     private final Clock clock;
     private final TransactionTemplate oneMoment;
 
-    AuditController(
-            Auditor auditor,
-            Findings findings,
-            Clock clock,
-            PlatformTransactionManager transactions) {
+    AuditController(Auditor auditor, Findings findings, Clock clock, PlatformTransactionManager transactions) {
         this.auditor = auditor;
         this.findings = findings;
         this.clock = clock;
@@ -37,10 +33,12 @@ final class AuditController {
     @GetMapping("/audit")
     @Operation(
             summary = "Every law with both its sides, and every finding",
-            description = "The sums are kept as the moves come. With recount=true every row is counted again, the laws are"
-                    + " stated on what was counted, and each kept sum is compared with it; that takes some seconds for"
-                    + " millions of moves.")
+            description =
+                    "The sums are kept as the moves come. With recount=true every row is counted again, the laws are"
+                            + " stated on what was counted, and each kept sum is compared with it; that takes some seconds for"
+                            + " millions of moves.")
     Audit audit(@RequestParam(defaultValue = "false") boolean recount) {
-        return Objects.requireNonNull(oneMoment.execute(status -> auditor.audit(clock.instant(), recount, findings.all())));
+        return Objects.requireNonNull(
+                oneMoment.execute(status -> auditor.audit(clock.instant(), recount, findings.all())));
     }
 }

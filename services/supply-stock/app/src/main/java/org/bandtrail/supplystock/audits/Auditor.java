@@ -33,9 +33,9 @@ public class Auditor {
             List<Law> sums = new ArrayList<>();
             sums.addAll(Recount.of("Reels", "mm", reels, countedReels));
             sums.addAll(Recount.of("Batches", "pieces", batches, countedBatches));
-            sums.add(Recount.places("Reels", reads.placesThatDiffer("reel")));
-            sums.add(Recount.places("Batches", reads.placesThatDiffer("batch")));
-            recounted = new Audit.Recounted(reads.moves(), lines(sums));
+            sums.addAll(Recount.places("Reels", reads.fingerprints("reel", false), reads.fingerprints("reel", true)));
+            sums.addAll(Recount.places("Batches", reads.fingerprints("batch", false), reads.fingerprints("batch", true)));
+            recounted = new Audit.Recounted(countedReels.moves() + countedBatches.moves(), lines(sums));
             reels = countedReels;
             batches = countedBatches;
         }

@@ -37,7 +37,7 @@ final class Laws {
         List<Law> laws = new ArrayList<>();
         sums.there().forEach((kind, there) -> {
             String name = NAMES.getOrDefault(kind, kind);
-            long everywhere = there.values().stream().mapToLong(Long::longValue).sum() - there.get("received");
+            long everywhere = there.values().stream().mapToLong(Long::longValue).sum() - there.getOrDefault("received", 0L);
             long received = sums.outOf(kind, "supplier") - sums.into(kind, "supplier");
             laws.add(new Law(name + ": everything", EVERYTHING, received, everywhere, unit));
             for (Station station : Station.values()) {
@@ -45,7 +45,7 @@ final class Laws {
                         name + ": " + station.words(),
                         station.statement(),
                         sums.into(kind, station.place()),
-                        sums.outOf(kind, station.place()) + there.get(station.place()),
+                        sums.outOf(kind, station.place()) + there.getOrDefault(station.place(), 0L),
                         unit));
             }
         });

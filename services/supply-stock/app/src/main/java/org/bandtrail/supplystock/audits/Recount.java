@@ -12,6 +12,7 @@ final class Recount {
     /** One line for each sum: kept on the left, counted on the right; a sum that one side lacks is 0 there. */
     static List<Law> of(String what, String unit, BookSums kept, BookSums counted) {
         List<Law> lines = new ArrayList<>();
+        lines.add(new Law(what + ": moves", "moves that are kept = rows", kept.moves(), counted.moves(), "moves"));
         compare(lines, what + ", moved", unit, kept.flow(), counted.flow());
         compare(lines, what + ", balance", unit, kept.there(), counted.there());
         compare(lines, what + ", charges", "minor units", kept.paid(), counted.paid());
@@ -19,9 +20,11 @@ final class Recount {
         return lines;
     }
 
-    /** The line of the sums by place. */
-    static Law places(String what, long differing) {
-        return new Law(what + ": places whose sum is not that of their rows", "there are none", differing, 0, "places");
+    /** The lines of the sums by place. */
+    static List<Law> places(String what, Map<String, Map<String, Long>> kept, Map<String, Map<String, Long>> counted) {
+        List<Law> lines = new ArrayList<>();
+        compare(lines, what + ", by place", "fingerprint", kept, counted);
+        return lines;
     }
 
     private static void compare(
@@ -42,7 +45,11 @@ final class Recount {
                 long other = right.getOrDefault(sum, 0L);
                 if (one != 0 || other != 0) {
                     lines.add(new Law(
-                            "%s %s: %s".formatted(what, group, sum), "sum that is kept = sum of the rows", one, other, unit));
+                            "%s %s: %s".formatted(what, group, sum),
+                            "sum that is kept = sum of the rows",
+                            one,
+                            other,
+                            unit));
                 }
             }
         }

@@ -16,7 +16,8 @@ public record Aside(StockMove what, DepotId depot, long atMost, String reference
     public Aside {
         if (what != StockMove.SET_ASIDE && what != StockMove.RELEASED || atMost <= 0) {
             throw new IllegalArgumentException(
-                    "A recall sets aside or releases more than nothing; it cannot order %s of %s.".formatted(what, atMost));
+                    "A recall sets aside or releases more than nothing; it cannot order %s of %s."
+                            .formatted(what, atMost));
         }
     }
 

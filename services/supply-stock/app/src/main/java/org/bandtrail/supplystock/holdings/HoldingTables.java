@@ -47,7 +47,8 @@ public final class HoldingTables {
             }
         }
         String[] ids = sums.keySet().toArray(String[]::new);
-        String[] received = texts(page.stream().filter(line -> line.bought() != null).toList(), Line::holding);
+        String[] received =
+                texts(page.stream().filter(line -> line.bought() != null).toList(), Line::holding);
         String[] late = received.length == 0 ? received : kept.unreceived(received);
         kept.balances(ids, -1);
         if (late.length > 0) {

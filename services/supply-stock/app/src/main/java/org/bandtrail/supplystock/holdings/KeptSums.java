@@ -27,8 +27,7 @@ final class KeptSums {
 
     /** Of these reels or batches, those that the books know without their receipt. */
     String[] unreceived(String[] ids) {
-        return jdbc
-                .sql("SELECT id FROM %s_balance WHERE id = ANY (?) AND kind IS NULL".formatted(prefix))
+        return jdbc.sql("SELECT id FROM %s_balance WHERE id = ANY (?) AND kind IS NULL".formatted(prefix))
                 .param(ids)
                 .query(String.class)
                 .list()
@@ -57,10 +56,7 @@ final class KeptSums {
                             charged_minor = s.charged_minor + EXCLUDED.charged_minor,
                             written_off_minor = s.written_off_minor + EXCLUDED.written_off_minor,
                             written_down_minor = s.written_down_minor + EXCLUDED.written_down_minor,
-                            slit_minor = s.slit_minor + EXCLUDED.slit_minor""".formatted(prefix))
-                .param("sign", sign)
-                .param("ids", ids)
-                .update();
+                            slit_minor = s.slit_minor + EXCLUDED.slit_minor""".formatted(prefix)).param("sign", sign).param("ids", ids).update();
     }
 
     /** Puts the moves and charges of a page in, by what its rows in the history say. */
@@ -75,10 +71,7 @@ final class KeptSums {
                         INSERT INTO %1$s_at_place AS a
                         SELECT p.place_kind || ':' || p.place_id, coalesce(b.kind, 'UNKNOWN'), :sign * sum(p.quantity)
                         FROM %1$s_place p JOIN %1$s_balance b ON b.id = p.id WHERE p.id = ANY (:ids) GROUP BY 1, 2
-                        ON CONFLICT (place, kind) DO UPDATE SET quantity = a.quantity + EXCLUDED.quantity""".formatted(prefix))
-                .param("sign", sign)
-                .param("ids", ids)
-                .update();
+                        ON CONFLICT (place, kind) DO UPDATE SET quantity = a.quantity + EXCLUDED.quantity""".formatted(prefix)).param("sign", sign).param("ids", ids).update();
     }
 
     private void history(String which, int sign, long first, long last, String[] ids) {
@@ -112,8 +105,6 @@ final class KeptSums {
                         SELECT d.place, coalesce(b.kind, 'UNKNOWN'), sum(d.quantity)
                         FROM unnest(?::varchar[], ?::varchar[], ?::bigint[]) AS d (id, place, quantity)
                         JOIN %1$s_balance b ON b.id = d.id GROUP BY 1, 2
-                        ON CONFLICT (place, kind) DO UPDATE SET quantity = a.quantity + EXCLUDED.quantity""".formatted(prefix))
-                .params(ids, places, quantities)
-                .update();
+                        ON CONFLICT (place, kind) DO UPDATE SET quantity = a.quantity + EXCLUDED.quantity""".formatted(prefix)).params(ids, places, quantities).update();
     }
 }

@@ -66,8 +66,7 @@ final class RecallController {
                 request.commandId(),
                 List.of(recallId, request),
                 Done.class,
-                () -> new Done(
-                        recallId, desk.lift(recallId, request.reason(), by.id(), Occurred.at(clock.instant()))));
+                () -> new Done(recallId, desk.lift(recallId, request.reason(), by.id(), Occurred.at(clock.instant()))));
     }
 
     @GetMapping("/recalls")
@@ -91,16 +90,16 @@ final class RecallController {
     @GetMapping("/recalls/{recallId}/places")
     @Operation(
             summary = "Where something of the lot is now, a page at a time, by place",
-            description = "kind: crew, vehicle, in-transit (to bring back), tree (for the programme lead), set-aside; several"
-                    + " parted by commas; none for all places")
+            description =
+                    "kind: crew, vehicle, in-transit (to bring back), tree (for the programme lead), set-aside; several"
+                            + " parted by commas; none for all places")
     Rows<Trace.At> places(
             @PathVariable RecallId recallId,
             @RequestParam(required = false) @Nullable String kind,
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
-        List<Trace.At> rows =
-                rowsOf.places(TraceOf.LOT, known(recallId).lot(), kind, false, after, size);
+        List<Trace.At> rows = rowsOf.places(TraceOf.LOT, known(recallId).lot(), kind, false, after, size);
         return new Rows<>(rows, rows.size() < size ? null : rows.getLast().cursor());
     }
 

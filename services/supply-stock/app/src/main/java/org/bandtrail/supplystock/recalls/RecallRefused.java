@@ -24,7 +24,8 @@ public abstract sealed class RecallRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         LotRecalledAlready(String lot, String recall) {
-            super("Lot [%s] is recalled already, by recall %s. Look there at what is still out.".formatted(lot, recall));
+            super("Lot [%s] is recalled already, by recall %s. Look there at what is still out."
+                    .formatted(lot, recall));
         }
     }
 

@@ -33,8 +33,7 @@ final class TraceController {
     Trace trace(@RequestParam String what, @RequestParam String id) {
         return traces.trace(TraceOf.of(what), id)
                 .orElseThrow(() -> new ResponseStatusException(
-                        HttpStatus.NOT_FOUND,
-                        "No %s [%s] is in the books. Check the label.".formatted(what, id)));
+                        HttpStatus.NOT_FOUND, "No %s [%s] is in the books. Check the label.".formatted(what, id)));
     }
 
     @GetMapping("/traces/holdings")
@@ -48,7 +47,9 @@ final class TraceController {
         List<Trace.Part> rows = rowsOf.parts(TraceOf.of(what), id, after, size);
         return new Rows<>(
                 rows,
-                rows.size() < size ? null : rows.getLast().holding() + "|" + rows.getLast().id());
+                rows.size() < size
+                        ? null
+                        : rows.getLast().holding() + "|" + rows.getLast().id());
     }
 
     @GetMapping("/traces/places")

@@ -10,17 +10,16 @@ final class TraceSql {
 
     /** {@code family (holding, id)}: what the trace is about, with strips if it goes on. */
     static String family(TraceOf what) {
-        String start = "WITH RECURSIVE family AS (SELECT holding::text AS holding, id::text AS id FROM (" + what.holdings() + ") AS start";
-        return what.goesOn()
-                ? start + """
+        String start = "WITH RECURSIVE family AS (SELECT holding::text AS holding, id::text AS id FROM ("
+                + what.holdings() + ") AS start";
+        return what.goesOn() ? start + """
 
                         UNION
                         SELECT 'reel', strip.id FROM family
                         JOIN reel_place wide ON family.holding = 'reel' AND wide.id = family.id
                              AND wide.place_kind = 'slit' AND wide.quantity > 0
                         JOIN reel_place strip ON strip.place_kind = 'slit' AND strip.place_id = wide.place_id
-                             AND strip.quantity < 0)"""
-                : start + " GROUP BY 1, 2)";
+                             AND strip.quantity < 0)""" : start + " GROUP BY 1, 2)";
     }
 
     /**

@@ -84,7 +84,15 @@ final class RandomBooks {
             case 7 -> new ReelCommand.Return(reel, WHO, DEPOT, length, WHO, WHEN);
             case 8 ->
                 new ReelCommand.Relocate(
-                        reel, StockMove.RELEASED, Place.setAside(DEPOT), Place.depot(DEPOT), null, null, null, WHO, WHEN);
+                        reel,
+                        StockMove.RELEASED,
+                        Place.setAside(DEPOT),
+                        Place.depot(DEPOT),
+                        null,
+                        null,
+                        null,
+                        WHO,
+                        WHEN);
             case 9 ->
                 new ReelCommand.ChangeCost(
                         reel, CostChange.FREIGHT, Money.of(random.nextLong(1, 300), "USD"), "RN", WHO, WHEN);

@@ -75,8 +75,7 @@ class RecallTest {
         assertThat(given(STARTED).decide(new RecallCommand.RecordAside(ID, List.of(), WHO, NOW)))
                 .as("nothing new is no event")
                 .isEmpty();
-        assertThatExceptionOfType(RecallRefused.NotOpen.class)
-                .isThrownBy(() -> given().decide(aside));
+        assertThatExceptionOfType(RecallRefused.NotOpen.class).isThrownBy(() -> given().decide(aside));
         assertThatExceptionOfType(RecallRefused.NotOpen.class)
                 .isThrownBy(() -> given(STARTED, lifted).decide(aside));
         assertThatExceptionOfType(RecallRefused.NotOpen.class)

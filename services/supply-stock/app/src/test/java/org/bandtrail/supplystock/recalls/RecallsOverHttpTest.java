@@ -60,20 +60,24 @@ class RecallsOverHttpTest {
 
         JsonNode done = recall("RA");
         assertThat(done.path("lines"))
-                .extracting(line -> line.path("id").asString() + " " + line.path("quantity").asLong())
-                .containsExactlyInAnyOrder(
-                        "RA-R2 20000", "RA-R2A 30000", "RA-R2B 30000", "RA-R3 50000", "RA-R4 50000");
+                .extracting(line ->
+                        line.path("id").asString() + " " + line.path("quantity").asLong())
+                .containsExactlyInAnyOrder("RA-R2 20000", "RA-R2A 30000", "RA-R2B 30000", "RA-R3 50000", "RA-R4 50000");
 
         JsonNode whole = http().get("/recalls/RA-RC");
         assertThat(whole.path("recall").path("lengthMm").asLong()).isEqualTo(180_000);
         assertThat(whole.path("trace").path("stations"))
-                .extracting(each -> each.path("kind").asString() + " " + each.path("lengthMm").asLong())
+                .extracting(each -> each.path("kind").asString() + " "
+                        + each.path("lengthMm").asLong())
                 .containsExactly("set-aside 180000", "depot 0", "crew 48000", "tree 1100", "bag 500", "disposed 400");
-        assertThat(http().get("/recalls/RA-RC/places?kind=crew,vehicle,in-transit").path("rows"))
-                .extracting(row -> row.path("place").asString() + " " + row.path("id").asString())
+        assertThat(http().get("/recalls/RA-RC/places?kind=crew,vehicle,in-transit")
+                        .path("rows"))
+                .extracting(row ->
+                        row.path("place").asString() + " " + row.path("id").asString())
                 .containsExactly("crew:RA-P RA-R1");
         assertThat(http().get("/recalls/RA-RC/places?kind=tree").path("rows"))
-                .extracting(row -> row.path("place").asString() + " on " + row.path("siteId").asString())
+                .extracting(row -> row.path("place").asString() + " on "
+                        + row.path("siteId").asString())
                 .containsExactly("tree:RA-T1 on RA-SITE");
         assertThat(http().get("/recalls?open=true").path("rows"))
                 .extracting(row -> row.path("recallId").asString())
@@ -102,8 +106,7 @@ class RecallsOverHttpTest {
                                 "/recalls",
                                 "{\"recallId\": \"RB-RC2\", \"lot\": \"rb-LOT\", \"reason\": \"again\"}"))
                 .contains("RB-LOT", "RB-RC");
-        assertThat(http().refused(
-                                422, "/recalls", "{\"recallId\": \"RB-RC3\", \"lot\": \"OTHER\", \"reason\": \" \"}"))
+        assertThat(http().refused(422, "/recalls", "{\"recallId\": \"RB-RC3\", \"lot\": \"OTHER\", \"reason\": \" \"}"))
                 .contains("reason");
     }
 
@@ -143,11 +146,15 @@ class RecallsOverHttpTest {
         assertThat(lifted.path("lines")).hasSize(4);
         assertThat(place("RE-R3")).isEqualTo("depot:RE-YARD");
         assertThat(place("RE-R8")).as("still waits to be accepted").isEqualTo("set-aside:RE-YARD");
-        assertThat(http().refused(409, "/recalls/RE-RC/lift", "{\"reason\": \"again\"}")).contains("not open");
+        assertThat(http().refused(409, "/recalls/RE-RC/lift", "{\"reason\": \"again\"}"))
+                .contains("not open");
         http().ok("/handouts", """
                 {"kitId": "RE-K", "depotId": "RE-YARD", "crewId": "RE-C", "personId": "RE-P", "reels": ["RE-R3"],
                  "happenedAt": "2026-05-14T07:00:00Z"}""");
-        assertThat(http().get("/recalls/RE-RC").path("recall").path("liftReason").asString())
+        assertThat(http().get("/recalls/RE-RC")
+                        .path("recall")
+                        .path("liftReason")
+                        .asString())
                 .isEqualTo("tested, it holds");
     }
 

@@ -58,7 +58,9 @@ class TracesOverHttpTest {
 
         JsonNode trace = http().get("/traces?what=lot&id=ta  4711");
         assertThat(trace.path("id").asString()).isEqualTo("TA 4711");
-        assertThat(trace.path("holdings").asLong()).as("four reels and two strips").isEqualTo(6);
+        assertThat(trace.path("holdings").asLong())
+                .as("four reels and two strips")
+                .isEqualTo(6);
         assertThat(trace.path("origins")).singleElement().satisfies(origin -> {
             assertThat(origin.path("purchaseId").asString()).isEqualTo("TA-PO");
             assertThat(origin.path("deliveryId").asString()).isEqualTo("TA-D1");
@@ -66,8 +68,10 @@ class TracesOverHttpTest {
             assertThat(origin.path("holdings").asLong()).isEqualTo(6);
         });
         assertThat(trace.path("stations"))
-                .extracting(each -> each.path("kind").asString() + " " + each.path("lengthMm").asLong() + " "
-                        + each.path("placesNow").asLong() + " of " + each.path("placesEver").asLong())
+                .extracting(each -> each.path("kind").asString() + " "
+                        + each.path("lengthMm").asLong() + " "
+                        + each.path("placesNow").asLong() + " of "
+                        + each.path("placesEver").asLong())
                 .containsExactly(
                         "depot 180000 2 of 2",
                         "crew 48000 1 of 1",
@@ -93,12 +97,15 @@ class TracesOverHttpTest {
     void what_is_gone_from_a_place_is_told_with_nothing_left_and_pages_of_two_tell_the_same_as_one_page() {
         story("TB");
 
-        JsonNode trees = http().get("/traces/places?what=lot&id=TB 4711&kind=tree").path("rows");
+        JsonNode trees =
+                http().get("/traces/places?what=lot&id=TB 4711&kind=tree").path("rows");
         assertThat(trees)
-                .extracting(tree -> tree.path("place").asString() + " " + tree.path("quantity").asLong() + " "
+                .extracting(tree -> tree.path("place").asString() + " "
+                        + tree.path("quantity").asLong() + " "
                         + tree.path("siteId").asString() + " " + tree.path("by").asString())
                 .containsExactly("tree:TB-T1 1100 TB-SITE P-01", "tree:TB-T2 0 TB-SITE P-01");
-        assertThat(http().get("/traces/places?what=lot&id=TB 4711&kind=tree,bag&gone=false").path("rows"))
+        assertThat(http().get("/traces/places?what=lot&id=TB 4711&kind=tree,bag&gone=false")
+                        .path("rows"))
                 .extracting(row -> row.path("place").asString())
                 .containsExactly("bag:TB-BAG", "tree:TB-T1");
 
@@ -121,8 +128,7 @@ class TracesOverHttpTest {
         jdbc.sql("""
                         INSERT INTO billed_line (position, invoice_id, invoice_line, purchase_id, line, quantity, net_minor,
                             at_receipt_minor, currency, verdict, by_person, billed_at)
-                        VALUES (-3, 'TC-INV', '1', 'TC-PO', 1, 200000, 14400, 14400, 'USD', 'matches', 'P-09', now())""")
-                .update();
+                        VALUES (-3, 'TC-INV', '1', 'TC-PO', 1, 200000, 14400, 14400, 'USD', 'matches', 'P-09', now())""").update();
 
         for (String asked : List.of("tree&id=TC-T2", "bag&id=tc-bag", "load&id=TC-LOAD")) {
             JsonNode trace = http().get("/traces?what=" + asked);
@@ -150,7 +156,8 @@ class TracesOverHttpTest {
                 .isEqualTo(3);
 
         assertThat(http().get("/traces/found?find=td-r1").path("rows"))
-                .extracting(found -> found.path("what").asString() + " " + found.path("id").asString())
+                .extracting(found ->
+                        found.path("what").asString() + " " + found.path("id").asString())
                 .containsExactly("reel TD-R1");
         assertThat(http().get("/traces/found?find=td 4711").path("rows"))
                 .extracting(found -> found.path("what").asString())

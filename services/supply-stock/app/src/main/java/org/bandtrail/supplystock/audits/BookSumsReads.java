@@ -52,16 +52,15 @@ class BookSumsReads {
      * the rows on the other. Reads each row once and groups nothing; a sum that slipped to another place shows all the same.
      */
     Map<String, Map<String, Long>> fingerprints(String prefix, boolean counted) {
-        String weight = "(hashtext(%s) %% 1000003)";
-        return paid(
-                counted
-                        ? ("SELECT coalesce(b.kind, 'UNKNOWN'), 'places', sum(p.quantity * "
-                                        + weight.formatted("p.place_kind || ':' || p.place_id")
-                                        + ") FROM %1$s_place p JOIN %1$s_balance b ON b.id = p.id GROUP BY 1")
-                                .formatted(prefix)
-                        : ("SELECT kind, 'places', sum(quantity * " + weight.formatted("place")
-                                        + ") FROM %1$s_at_place GROUP BY 1")
-                                .formatted(prefix));
+        return paid((counted
+                        ? """
+                        SELECT coalesce(b.kind, 'UNKNOWN'), 'places',
+                               sum(p.quantity * mod(hashtext(p.place_kind || ':' || p.place_id), 1000003))
+                        FROM %1$s_place p JOIN %1$s_balance b ON b.id = p.id GROUP BY 1"""
+                        : """
+                        SELECT kind, 'places', sum(quantity * mod(hashtext(place), 1000003))
+                        FROM %1$s_at_place GROUP BY 1""")
+                .formatted(prefix));
     }
 
     private BookSums sums(String flowSql, String paidSql, String thereSql, String moneySql) {

@@ -27,7 +27,8 @@ public final class HoldingReads {
     private static final String DEPOT_WITH_BINS = "split_part(p.place_id, '/', 1)";
 
     private static final String AT_PLACE = """
-            b.id IN (SELECT p.id FROM %1$s_place p WHERE p.place_kind = :kind AND %2$s = :placeId AND p.quantity <> 0)""";
+            b.id IN (SELECT p.id FROM %1$s_place p
+                     WHERE p.place_kind = :kind AND %2$s = :placeId AND p.quantity <> 0 %3$s)""";
 
     private final JdbcClient jdbc;
     private final String prefix;
@@ -60,7 +61,9 @@ public final class HoldingReads {
             conditions.add("b.material = :material");
         }
         if (there != null) {
-            conditions.add(AT_PLACE.formatted(prefix, there.bin() == null ? DEPOT_WITH_BINS : "p.place_id"));
+            String column = there.bin() == null ? DEPOT_WITH_BINS : "p.place_id";
+            // The page begins in the place's own index too, or every earlier reel of the place would be read first.
+            conditions.add(AT_PLACE.formatted(prefix, column, after == null ? "" : "AND p.id > :after"));
         }
         if (text != null) {
             conditions.add("(b.id ILIKE :text OR b.material ILIKE :text)");

@@ -30,7 +30,15 @@ final class DeliveryBody {
     private List<Map<String, Object>> lines() {
         Map<String, Line> lines = new LinkedHashMap<>();
         Map<String, Map<String, String>> heads = new LinkedHashMap<>();
-        form.lines("lineKey", "lineOrder", "lineMaterial", "lineUnits", "linePaper", "lineCost", "lineLot", "lineExpires",
+        form.lines(
+                        "lineKey",
+                        "lineOrder",
+                        "lineMaterial",
+                        "lineUnits",
+                        "linePaper",
+                        "lineCost",
+                        "lineLot",
+                        "lineExpires",
                         "lineWidth")
                 .forEach((number, parts) -> heads.put(parts.getOrDefault("lineKey", ""), parts));
         form.lines("rowLine", "rowId", "rowQuantity", "rowLot", "rowExpires", "rowCondition")
@@ -45,7 +53,8 @@ final class DeliveryBody {
     }
 
     /** A line of the body with the lists it holds. */
-    private record Line(Map<String, Object> fields, List<Map<String, Object>> reels, List<Map<String, Object>> batches) {
+    private record Line(
+            Map<String, Object> fields, List<Map<String, Object>> reels, List<Map<String, Object>> batches) {
         Line(Map<String, Object> fields) {
             this(fields, new ArrayList<>(), new ArrayList<>());
             fields.put("reels", reels);

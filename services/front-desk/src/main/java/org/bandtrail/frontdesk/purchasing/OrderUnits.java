@@ -5,7 +5,8 @@ import java.util.Map;
 /** The units people choose from, as the codes of UN/CEFACT Recommendations 20 and 21 that travel. */
 final class OrderUnits {
     private static final Map<String, String> PACKAGES = Map.of("reel", "RL", "pack", "PK", "box", "BX");
-    private static final Map<String, String> UNITS = Map.of("piece", "H87", "metre", "MTR", "yard", "YRD", "foot", "FOT");
+    private static final Map<String, String> UNITS =
+            Map.of("piece", "H87", "metre", "MTR", "yard", "YRD", "foot", "FOT");
 
     private OrderUnits() {}
 

@@ -65,6 +65,11 @@ final class Comparing {
         List<Long> parts = quantities.isEmpty() || quantities.stream().anyMatch(each -> each <= 0)
                 ? quantities
                 : LineCost.split(cost.minor(), units, quantities);
+        List<DeliveredHolding> holdings = holdings(line, parts, cost.currency());
+        return new DeliveredLine(number, asOrdered ? line.purchaseLine() : null, material, kind, units, cost, holdings);
+    }
+
+    private List<DeliveredHolding> holdings(Arrived.Line line, List<Long> parts, String currency) {
         List<DeliveredHolding> holdings = new ArrayList<>();
         for (Arrived.Reel reel : line.reels()) {
             holdings.add(new DeliveredHolding(
@@ -77,7 +82,7 @@ final class Comparing {
                     lot(reel.lot()),
                     reel.expiresOn(),
                     sound(reel.condition()),
-                    Money.of(parts.get(holdings.size()), cost.currency()),
+                    Money.of(parts.get(holdings.size()), currency),
                     into(reel.condition(), reel.accept())));
         }
         for (Arrived.Batch batch : line.batches()) {
@@ -91,10 +96,10 @@ final class Comparing {
                     lot(batch.lot()),
                     batch.expiresOn(),
                     sound(batch.condition()),
-                    Money.of(parts.get(holdings.size()), cost.currency()),
+                    Money.of(parts.get(holdings.size()), currency),
                     into(batch.condition(), batch.accept())));
         }
-        return new DeliveredLine(number, asOrdered ? line.purchaseLine() : null, material, kind, units, cost, holdings);
+        return holdings;
     }
 
     private static long units(Arrived.Line line, @Nullable OrderedLine ordered, List<Long> quantities) {

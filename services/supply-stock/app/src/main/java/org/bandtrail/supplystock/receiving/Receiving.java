@@ -3,20 +3,12 @@ package org.bandtrail.supplystock.receiving;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.eventstore.Commands;
-import org.bandtrail.kernel.BatchId;
-import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
-import org.bandtrail.kernel.Pieces;
-import org.bandtrail.kernel.ReelId;
-import org.bandtrail.supplystock.batches.BatchCommand;
-import org.bandtrail.supplystock.deliveries.DeliveredHolding;
 import org.bandtrail.supplystock.deliveries.DeliveredLine;
 import org.bandtrail.supplystock.deliveries.DeliveryCommand;
 import org.bandtrail.supplystock.deliveries.DeliveryRefused;
@@ -30,7 +22,6 @@ import org.bandtrail.supplystock.purchases.PurchaseRefused;
 import org.bandtrail.supplystock.purchases.PurchaseRow;
 import org.bandtrail.supplystock.purchases.Purchases;
 import org.bandtrail.supplystock.purchases.Received;
-import org.bandtrail.supplystock.reels.ReelCommand;
 import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.bandtrail.supplystock.suppliers.Suppliers;
 import org.jspecify.annotations.Nullable;
@@ -172,49 +163,12 @@ class Receiving {
                 by,
                 occurred));
         for (DeliveredLine line : lines) {
-            line.holdings().forEach(each -> commands.send(receive(line, each, by, occurred)));
+            line.holdings().forEach(each -> commands.send(Receipts.receive(line, each, by, occurred)));
         }
-        List<Received> received = received(lines);
+        List<Received> received = Receipts.received(lines);
         if (order != null && arrived.purchaseId() != null && !received.isEmpty()) {
             commands.send(new PurchaseCommand.NoteDelivery(
                     arrived.purchaseId(), arrived.deliveryId().value(), received, by, occurred));
         }
-    }
-
-    private static Object receive(DeliveredLine line, DeliveredHolding each, PersonId by, Occurred occurred) {
-        return each.holding().equals("reel")
-                ? new ReelCommand.Receive(
-                        new ReelId(each.id()),
-                        line.material(),
-                        line.kind(),
-                        Length.ofMm(each.quantity()),
-                        each.cost(),
-                        each.into(),
-                        by,
-                        occurred)
-                : new BatchCommand.Receive(
-                        new BatchId(each.id()),
-                        line.material(),
-                        line.kind(),
-                        Pieces.of(each.quantity()),
-                        each.cost(),
-                        each.into(),
-                        by,
-                        occurred);
-    }
-
-    private static List<Received> received(List<DeliveredLine> lines) {
-        Map<Integer, Received> received = new LinkedHashMap<>();
-        for (DeliveredLine line : lines) {
-            Integer fulfils = line.purchaseLine();
-            if (fulfils != null) {
-                received.merge(
-                        fulfils,
-                        new Received(fulfils, line.units(), line.quantity()),
-                        (one, other) ->
-                                new Received(fulfils, one.units() + other.units(), one.quantity() + other.quantity()));
-            }
-        }
-        return List.copyOf(received.values());
     }
 }

@@ -83,6 +83,10 @@ class FromQuoteToShelfTest {
         assertThat(state("Q1-PO")).isEqualTo("received");
         assertThat(place("Q1-SUP-0010")).isEqualTo("set-aside:Q1-YARD");
 
+        acceptingLater();
+    }
+
+    private void acceptingLater() {
         http.ok("/deliveries/Q1-D2/accept", "{\"keys\": [\"reel/Q1-SUP-0010\"], \"bin\": \"B-01\"}");
         assertThat(place("Q1-SUP-0010")).isEqualTo("depot:Q1-YARD/B-01");
         assertThat(http.post("/deliveries/Q1-D2/accept", "{\"keys\": [\"reel/Q1-SUP-0010\"]}")
@@ -119,6 +123,10 @@ class FromQuoteToShelfTest {
         assertThat(reel.path("inDepotMm").asLong()).isZero();
         assertThat(reel.path("cost").path("minor").asLong()).isZero();
         assertThat(http.get("/audit").path("zero").asBoolean()).isTrue();
+        closingTheRest();
+    }
+
+    private void closingTheRest() {
         assertThat(http.post("/purchases/Q2-PO/cancel", "{\"reason\": \"enough\"}")
                         .getStatusCode()
                         .value())

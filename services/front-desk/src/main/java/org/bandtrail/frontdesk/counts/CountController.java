@@ -11,8 +11,6 @@ import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.pages.UnfitForm;
-import org.bandtrail.frontdesk.wording.Listing;
-import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
@@ -38,28 +36,6 @@ class CountController {
             @RequestParam(defaultValue = "") String bin,
             @RequestParam(defaultValue = "") String alone) {
         return shown(page, countId, Entered.fresh(Map.of("bin", bin, "alone", alone)));
-    }
-
-    @GetMapping("/counts/{countId}/lines.{ending:csv|xlsx}")
-    ResponseEntity<byte[]> file(@PathVariable String countId, @PathVariable String ending) {
-        return new Listing<Counted.Line>()
-                .column("reel_or_batch", Counted.Line::id)
-                .column("place", Counted.Line::place)
-                .column("material_code", Counted.Line::materialCode)
-                .column("unit", Counted.Line::unit)
-                .column("on_sheet", Counted.Line::onSheet)
-                .column("book", Counted.Line::book)
-                .column("counted", Counted.Line::counted)
-                .column("difference", Counted.Line::difference)
-                .column(
-                        "worth_minor",
-                        line -> line.value() == null ? null : line.value().minor())
-                .column(
-                        "currency",
-                        line -> line.value() == null ? null : line.value().currency())
-                .column("counted_by", line -> String.join(" ", line.countedBy()))
-                .column("reason", Counted.Line::reason)
-                .file("count-" + countId, ending, counting.count(countId).lines());
     }
 
     @PostMapping("/counts/{countId}/lines")

@@ -87,6 +87,28 @@ class CountsController {
                 .file("count-plan", ending, counting.wholePlan());
     }
 
+    @GetMapping("/counts/{countId}/lines.{ending:csv|xlsx}")
+    ResponseEntity<byte[]> lines(@PathVariable String countId, @PathVariable String ending) {
+        return new Listing<Counted.Line>()
+                .column("reel_or_batch", Counted.Line::id)
+                .column("place", Counted.Line::place)
+                .column("material_code", Counted.Line::materialCode)
+                .column("unit", Counted.Line::unit)
+                .column("on_sheet", Counted.Line::onSheet)
+                .column("book", Counted.Line::book)
+                .column("counted", Counted.Line::counted)
+                .column("difference", Counted.Line::difference)
+                .column(
+                        "worth_minor",
+                        line -> line.value() == null ? null : line.value().minor())
+                .column(
+                        "currency",
+                        line -> line.value() == null ? null : line.value().currency())
+                .column("counted_by", line -> String.join(" ", line.countedBy()))
+                .column("reason", Counted.Line::reason)
+                .file("count-" + countId, ending, counting.count(countId).lines());
+    }
+
     @GetMapping("/counts/new")
     String form(Model page, @RequestParam(defaultValue = "") String place) {
         String depotAndBin = place.startsWith("depot:") ? place.substring("depot:".length()) : "";

@@ -90,10 +90,12 @@ class InvoiceFormsTest {
                  "detail":"row 1, price: [x] is not a number."}""");
 
         String page = desk.sends(
-                        Role.FINANCE, "/invoices/hand", "supplierId", "S-REED", "number", "A-18", "currency", "USD",
-                        "issued_on", "2026-05-19", "what", "goods", "line", "1", "item", "Tape", "unit", "XRL",
-                        "quantity", "8", "price", "x", "what", "goods", "line", "", "item", "", "unit", "XRL",
-                        "quantity", "", "price", "")
+                        Role.FINANCE,
+                        "/invoices/hand",
+                        ("supplierId,S-REED,number,A-18,currency,USD,issued_on,2026-05-19,"
+                                        + "what,goods,line,1,item,Tape,unit,XRL,quantity,8,price,x,"
+                                        + "what,goods,line,,item,,unit,XRL,quantity,,price,")
+                                .split(",", -1))
                 .getContentAsString();
 
         assertThat(desk.services().last("POST").body())
@@ -110,23 +112,12 @@ class InvoiceFormsTest {
 
         decides("HOLD");
         assertThat(desk.services().last("POST").path()).endsWith("/hold");
-        assertThat(desk.services().last("POST").body()).doesNotContain("\"how\"").contains("\"line\":\"1\"");
+        assertThat(desk.services().last("POST").body())
+                .doesNotContain("\"how\"")
+                .contains("\"line\":\"1\"");
         decides("PAY_RECEIVED");
         assertThat(desk.services().last("POST").body())
                 .contains("\"how\":\"PAY_RECEIVED\"", "\"reason\":\"two are missing\"");
-    }
-
-    @Test
-    void an_amount_is_looked_at_before_it_is_spread() throws Exception {
-        String page = spreads("look").getContentAsString();
-        assertThat(page).contains("This is what each line would bear.", "TAPE-REED", "Spread it");
-        assertThat(desk.services().last("POST").path()).isEqualTo("/landed-costs/preview");
-
-        desk.services().answers("POST /landed-costs", 200, "{}");
-        assertThat(spreads("spread").getRedirectedUrl()).isEqualTo("/landed-costs/LC-1");
-        assertThat(desk.services().last("POST").body())
-                .contains("\"amount\":{\"minor\":2500,\"currency\":\"USD\"}", "\"deliveries\":[\"D-1\"]")
-                .contains("\"basis\":\"VALUE\"", "\"what\":\"FREIGHT\"", "\"landedCostId\":\"LC-1\"");
     }
 
     private MockHttpServletResponse keeps() throws Exception {
@@ -169,27 +160,5 @@ class InvoiceFormsTest {
                 "two are missing",
                 "how",
                 how);
-    }
-
-    private MockHttpServletResponse spreads(String act) throws Exception {
-        return desk.sends(
-                Role.FINANCE,
-                "/landed-costs",
-                "commandId",
-                COMMAND,
-                "landedCostId",
-                "LC-1",
-                "what",
-                "FREIGHT",
-                "basis",
-                "VALUE",
-                "amount",
-                "25",
-                "amountCurrency",
-                "USD",
-                "delivery",
-                "D-1",
-                "act",
-                act);
     }
 }

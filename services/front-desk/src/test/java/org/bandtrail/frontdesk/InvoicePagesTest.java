@@ -59,8 +59,15 @@ class InvoicePagesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/invoices", "/invoices/INV-207FE48C7F10C26E", "/landed-costs", "/landed-costs/LC-1",
-        "/write-downs", "/tolerances"})
+    @ValueSource(
+            strings = {
+                "/invoices",
+                "/invoices/INV-207FE48C7F10C26E",
+                "/landed-costs",
+                "/landed-costs/LC-1",
+                "/write-downs",
+                "/tolerances"
+            })
     void a_crew_may_read_but_is_offered_nothing_to_change(String path) throws Exception {
         MockHttpServletResponse answer = desk.reads(Role.CREW, path);
 
@@ -69,11 +76,13 @@ class InvoicePagesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "/invoices", "/invoices/hand", "/invoices/look", "/invoices/X/approve", "/invoices/X/decide",
-        "/invoices/X/bills", "/invoices/X/withdraw", "/landed-costs", "/landed-costs/X/take-back", "/write-downs",
-        "/tolerances"
-    })
+    @ValueSource(
+            strings = {
+                "/invoices", "/invoices/hand", "/invoices/look", "/invoices/X/approve", "/invoices/X/decide",
+                "/invoices/X/bills", "/invoices/X/withdraw", "/landed-costs", "/landed-costs/X/take-back",
+                        "/write-downs",
+                "/tolerances"
+            })
     void only_finance_and_the_lead_may_write(String path) throws Exception {
         for (Role role : Role.values()) {
             int status = desk.sends(role, path, "commandId", COMMAND, "look", "{}", "supplierId", "S")

@@ -128,7 +128,8 @@ class IncomingController {
         form.lines(LINE).forEach((number, parts) -> {
             Map<String, String> row = new LinkedHashMap<>(parts);
             boolean filled = parts.entrySet().stream()
-                    .anyMatch(part -> !part.getKey().equals("what") && !part.getKey().equals("unit")
+                    .anyMatch(part -> !part.getKey().equals("what")
+                            && !part.getKey().equals("unit")
                             && !part.getValue().isEmpty());
             if (filled) {
                 for (String field : HEAD) {

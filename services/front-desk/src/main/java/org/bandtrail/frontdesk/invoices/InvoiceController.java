@@ -69,7 +69,14 @@ class InvoiceController {
         boolean hold = form.text("how").equals("HOLD");
         String path = "/invoices/" + invoiceId + (hold ? "/hold" : "/settle");
         return done(invoiceId, sent, page, next, () -> {
-            invoicing.tell().send(path, form.body().text("line", "reason").text(hold ? "" : "how").done());
+            invoicing
+                    .tell()
+                    .send(
+                            path,
+                            form.body()
+                                    .text("line", "reason")
+                                    .text(hold ? "" : "how")
+                                    .done());
             return hold ? "It is held back from payment." : "That is settled.";
         });
     }
@@ -136,8 +143,13 @@ class InvoiceController {
         Papers.Invoice invoice = whole.invoice();
         page.addAttribute("whole", whole);
         page.addAttribute("invoice", invoice);
-        page.addAttribute("wrong", whole.matches().stream().filter(match -> !match.fine()).count());
-        page.addAttribute("chargesMinor", whole.charges().stream().mapToLong(each -> each.amount().minor()).sum());
+        page.addAttribute(
+                "wrong", whole.matches().stream().filter(match -> !match.fine()).count());
+        page.addAttribute(
+                "chargesMinor",
+                whole.charges().stream()
+                        .mapToLong(each -> each.amount().minor())
+                        .sum());
         String supplier = invoice.supplierId();
         page.addAttribute("supplier", InboxController.names(invoicing).getOrDefault(supplier, supplier));
         page.addAttribute("orderLines", invoicing.orderLines(invoice.supplierId()));

@@ -45,7 +45,12 @@ class TolerancesController {
             }
             invoicing
                     .tell()
-                    .send("/tolerances", form.body().text("source", "reason").put("tolerances", limits).done());
+                    .send(
+                            "/tolerances",
+                            form.body()
+                                    .text("source", "reason")
+                                    .put("tolerances", limits)
+                                    .done());
         });
         if (back.isPresent()) {
             return shown(page, back.get());

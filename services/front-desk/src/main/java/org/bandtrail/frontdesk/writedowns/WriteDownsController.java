@@ -73,7 +73,8 @@ class WriteDownsController {
             return shown(page, "", back.get());
         }
         String id = form.identity("id");
-        Soon.until(() -> invoicing.writeDowns(Map.of("limit", 1)).rows().stream().anyMatch(row -> row.id().equals(id)));
+        Soon.until(() -> invoicing.writeDowns(Map.of("limit", 1)).rows().stream()
+                .anyMatch(row -> row.id().equals(id)));
         next.addFlashAttribute(
                 "done",
                 "%s %s is written down by %s."

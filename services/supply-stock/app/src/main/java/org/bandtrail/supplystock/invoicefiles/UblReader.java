@@ -108,8 +108,7 @@ final class UblReader {
                 cells.number(0, path + "PriceAmount", line.textAt("Price", "PriceAmount")),
                 per == null ? BigDecimal.ONE : positive(path + "BaseQuantity", per),
                 money(line, path, "LineExtensionAmount"),
-                cells.needed(
-                        0, path + "Item/Name", line.textAt("Item", "Name")),
+                cells.needed(0, path + "Item/Name", line.textAt("Item", "Name")),
                 line.textAt("Item", "SellersItemIdentification", "ID"),
                 line.textAt("OrderLineReference", "OrderReference", "ID"),
                 line.textAt("OrderLineReference", "LineID"),

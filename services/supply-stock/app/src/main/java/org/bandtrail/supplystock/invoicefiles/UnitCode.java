@@ -80,10 +80,9 @@ public final class UnitCode {
                             unit, words(measure), measure == Measure.PIECES ? "C62, DZN or XBX" : "MTR, FOT or XRL"));
         }
         if (content == null || content <= 0) {
-            throw new IllegalArgumentException(
-                    ("Unit [%s] is a %s whose content no quote of the supplier says."
-                                    + " Enter the pack size of the quote first.")
-                            .formatted(unit, PACKAGES.getOrDefault(unit, "piece")));
+            throw new IllegalArgumentException(("Unit [%s] is a %s whose content no quote of the supplier says."
+                            + " Enter the pack size of the quote first.")
+                    .formatted(unit, PACKAGES.getOrDefault(unit, "piece")));
         }
         long each = counted && pieces != null ? pieces : 1;
         return quantity.multiply(BigDecimal.valueOf(content)).multiply(BigDecimal.valueOf(each));

@@ -162,7 +162,8 @@ final class XmlTree {
     }
 
     /** The text of the first element down a path, or null if there is none or it is blank. */
-    @Nullable String textAt(String... path) {
+    @Nullable
+    String textAt(String... path) {
         return at(path).map(XmlTree::text).filter(found -> !found.isEmpty()).orElse(null);
     }
 }

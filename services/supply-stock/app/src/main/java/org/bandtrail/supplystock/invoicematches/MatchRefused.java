@@ -70,9 +70,7 @@ public abstract sealed class MatchRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         AllOfItCame(String line) {
-            super(
-                    "Line [%s] bills nothing beyond what came. Accept it, or settle it as not paid."
-                            .formatted(line));
+            super("Line [%s] bills nothing beyond what came. Accept it, or settle it as not paid.".formatted(line));
         }
     }
 }

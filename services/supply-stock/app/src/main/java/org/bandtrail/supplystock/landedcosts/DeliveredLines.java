@@ -50,9 +50,8 @@ class DeliveredLines {
         jdbc.sql("""
                         SELECT delivery_id, line, material, kind, holding, id, quantity, cost_minor, currency
                         FROM delivered_holding WHERE delivery_id = ANY (?::varchar[]) AND state <> 'sent back'
-                        ORDER BY delivery_id, line, holding, id""")
-                .param(deliveries.toArray(String[]::new))
-                .query(row -> {
+                        ORDER BY delivery_id, line,
+                            holding, id""").param(deliveries.toArray(String[]::new)).query(row -> {
             Money cost = Money.of(row.getLong("cost_minor"), row.getString("currency"));
             DeliveredLine one = new DeliveredLine(
                     row.getString("delivery_id"),

@@ -57,8 +57,7 @@ final class BoughtGoods {
         order();
     }
 
-    private BoughtGoods(
-            String name, String seller, Work work, Commands commands, FinanceDesk desk) {
+    private BoughtGoods(String name, String seller, Work work, Commands commands, FinanceDesk desk) {
         this.name = name;
         this.seller = seller;
         this.work = work;
@@ -176,7 +175,8 @@ final class BoughtGoods {
     long billed() {
         JsonNode rows = desk.get("/invoices/order-lines?supplier=" + supplier()).get("rows");
         return StreamSupport.stream(rows.spliterator(), false)
-                .filter(row -> row.get("purchaseId").asString().equals(purchase().value()))
+                .filter(row ->
+                        row.get("purchaseId").asString().equals(purchase().value()))
                 .mapToLong(row -> row.get("billed").asLong())
                 .sum();
     }

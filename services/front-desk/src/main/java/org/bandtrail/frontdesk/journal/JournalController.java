@@ -75,8 +75,10 @@ class JournalController {
         List<Accounts.Version> before = finance.accounts();
         List<Accounts.Account> accounts = new ArrayList<>();
         form.lines("ours", "number", "name").values().forEach(line -> {
-            if (!line.getOrDefault("ours", "").isEmpty() && !line.getOrDefault("number", "").isEmpty()) {
-                accounts.add(new Accounts.Account(line.get("ours"), line.get("number"), line.getOrDefault("name", "")));
+            String ours = line.getOrDefault("ours", "");
+            String number = line.getOrDefault("number", "");
+            if (!ours.isEmpty() && !number.isEmpty()) {
+                accounts.add(new Accounts.Account(ours, number, line.getOrDefault("name", "")));
             }
         });
         Optional<Entered> back = Entered.unlessDone(

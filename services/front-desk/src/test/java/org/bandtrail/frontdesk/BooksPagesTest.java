@@ -61,7 +61,8 @@ class BooksPagesTest {
 
         assertThat(answer.getStatus()).as(path).isEqualTo(200);
         assertThat(answer.getContentAsString().lines().count()).as(path).isGreaterThan(2);
-        assertThat(desk.reads(Role.FINANCE, path.replace(".csv", ".xlsx")).getStatus()).isEqualTo(200);
+        assertThat(desk.reads(Role.FINANCE, path.replace(".csv", ".xlsx")).getStatus())
+                .isEqualTo(200);
     }
 
     private static String page(String file) throws Exception {
@@ -75,7 +76,8 @@ class BooksPagesTest {
     @Test
     void only_finance_and_the_lead_decide_how_fasteners_are_valued() throws Exception {
         for (Role role : Role.values()) {
-            int status = desk.sends(role, "/cost-policies", "commandId", COMMAND).getStatus();
+            int status =
+                    desk.sends(role, "/cost-policies", "commandId", COMMAND).getStatus();
             assertThat(status == 403).as("%s decides", role).isEqualTo(role == Role.CREW || role == Role.DEPOT);
         }
         assertThat(desk.reads(Role.CREW, "/cost-policies").getContentAsString()).doesNotContain("method=\"post\"");
@@ -89,7 +91,15 @@ class BooksPagesTest {
                         409,
                         "{\"title\": \"No\", \"status\": 409, \"detail\": \"Year [2026] has entries in the books.\"}");
         String page = desk.sends(
-                        Role.FINANCE, "/cost-policies", "commandId", COMMAND, "year", "2026", "method", "OLDEST_FIRST", "reason",
+                        Role.FINANCE,
+                        "/cost-policies",
+                        "commandId",
+                        COMMAND,
+                        "year",
+                        "2026",
+                        "method",
+                        "OLDEST_FIRST",
+                        "reason",
                         "as the auditor asks")
                 .getContentAsString();
 

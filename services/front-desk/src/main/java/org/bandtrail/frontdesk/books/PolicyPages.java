@@ -52,12 +52,16 @@ class PolicyPages {
                 () -> ledger.tell()
                         .send(
                                 "/cost-policies",
-                                form.body().text("method", "reason").whole("year").done()));
+                                form.body()
+                                        .text("method", "reason")
+                                        .whole("year")
+                                        .done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }
         Soon.until(() -> ledger.policies().rows().stream()
-                .anyMatch(policy -> policy.year() == form.whole("year") && policy.method().equals(form.text("method"))));
+                .anyMatch(policy ->
+                        policy.year() == form.whole("year") && policy.method().equals(form.text("method"))));
         next.addFlashAttribute("done", "Fasteners are valued so from %d on.".formatted(form.whole("year")));
         return "redirect:/cost-policies";
     }

@@ -40,7 +40,8 @@ class TrialPages {
         page.addAttribute("month", shown);
         page.addAttribute("trial", trial);
         page.addAttribute(
-                "leaks", trial.law().stream().filter(law -> law.differenceMinor() != 0).toList());
+                "leaks",
+                trial.law().stream().filter(law -> law.differenceMinor() != 0).toList());
         return "ledger-trial";
     }
 

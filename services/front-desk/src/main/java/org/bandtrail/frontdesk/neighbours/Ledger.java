@@ -11,7 +11,11 @@ public final class Ledger {
 
     /** A month per item and place, with the law of the money up to its end. */
     public record Trial(
-            YearMonth period, List<TrialLine> rows, @Nullable String next, List<Total> totals, List<Law> law) {}
+            YearMonth period,
+            List<TrialLine> rows,
+            @Nullable String next,
+            List<Total> totals,
+            List<Law> law) {}
 
     /** opening + in - out + adjusted = closing, in quantity and in value. */
     public record TrialLine(
@@ -103,6 +107,5 @@ public final class Ledger {
             boolean nextYearBegun) {}
 
     /** A method from a year on. */
-    public record Policy(
-            int year, String method, String reason, String byPerson, Instant setAt, boolean replaced) {}
+    public record Policy(int year, String method, String reason, String byPerson, Instant setAt, boolean replaced) {}
 }

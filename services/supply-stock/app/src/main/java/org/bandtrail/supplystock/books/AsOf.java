@@ -16,7 +16,12 @@ import org.jspecify.annotations.Nullable;
  * @param totals of the page's whole list, by currency; stock for places, items and holdings, paid for accounts
  */
 public record AsOf(
-        String by, Instant at, Instant knownAt, List<Row> rows, @Nullable String next, List<Total> totals) {
+        String by,
+        Instant at,
+        Instant knownAt,
+        List<Row> rows,
+        @Nullable String next,
+        List<Total> totals) {
 
     /**
      * One balance, as known then and as known now.

@@ -15,21 +15,11 @@ import org.jspecify.annotations.Nullable;
  * @param readAt when this was read
  */
 public record Trial(
-        String period,
-        List<TrialRow> rows,
-        @Nullable String next,
-        List<Total> totals,
-        List<Law> law,
-        Instant readAt) {
+        String period, List<TrialRow> rows, @Nullable String next, List<Total> totals, List<Law> law, Instant readAt) {
 
     /** A month's stock of one kind in one currency; quantities in millimetres or pieces. */
     public record Total(
-            String kind,
-            String currency,
-            long opening,
-            long closing,
-            long openingMinor,
-            long closingMinor) {}
+            String kind, String currency, long opening, long closing, long openingMinor, long closingMinor) {}
 
     /**
      * The law of the money up to the end of the month.

@@ -36,9 +36,10 @@ public class CostPolicies {
     /** Every policy ever set, the latest year first. */
     public List<Row> all() {
         return jdbc.sql("""
-                        SELECT year, method, reason, by_person, set_at,
-                               position < max(position) OVER (PARTITION BY year) AS replaced
-                        FROM cost_policy ORDER BY year DESC, position DESC""")
+            SELECT year, method, reason, by_person, set_at,
+                   position < max(position) OVER (PARTITION BY year) AS replaced
+            FROM cost_policy ORDER BY year DESC, position DESC\
+            """)
                 .query((row, number) -> new Row(
                         row.getInt("year"),
                         CostMethod.valueOf(row.getString("method")),

@@ -56,7 +56,13 @@ final class CostPolicyController {
     Rows list() {
         int year = clock.instant().atOffset(ZoneOffset.UTC).getYear();
         return new Rows(
-                policies.all(), null, year, policies.of(year), policies.of(year + 1), years.begun(year), years.begun(year + 1));
+                policies.all(),
+                null,
+                year,
+                policies.of(year),
+                policies.of(year + 1),
+                years.begun(year),
+                years.begun(year + 1));
     }
 
     record SetPolicy(UUID commandId, int year, CostMethod method, String reason) {}

@@ -42,8 +42,9 @@ final class CostPolicyProjection implements Projection {
 
     private void insert(long position, CostPolicyEvent.Set set) {
         jdbc.sql("""
-                        INSERT INTO cost_policy (position, year, method, reason, by_person, set_at)
-                        VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
+            INSERT INTO cost_policy (position, year, method, reason, by_person, set_at)
+            VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING\
+            """)
                 .params(
                         position,
                         set.year(),

@@ -33,7 +33,10 @@ final class Facts {
     private Fact reel(ReelEvent event) {
         return switch (event) {
             case ReelEvent.Received in ->
-                received("received", null, new Bought(in.material(), in.kind(), in.length().mm(), in.cost()));
+                received(
+                        "received",
+                        null,
+                        new Bought(in.material(), in.kind(), in.length().mm(), in.cost()));
             case ReelEvent.MadeBySlitting in ->
                 received(
                         "slit from a wider reel",
@@ -45,8 +48,10 @@ final class Facts {
             case ReelEvent.SentBack back ->
                 moved(StockMove.SENT_BACK.word(), note(back.reference(), back.reason()))
                         .costing(Cost.SENT_BACK, -back.cost().minor());
-            case ReelEvent.CostChanged changed -> costChanged(changed.why(), changed.reference(), changed.delta().minor());
-            case ReelEvent.WrittenDown down -> writtenDown(down.reason(), down.amount().minor());
+            case ReelEvent.CostChanged changed ->
+                costChanged(changed.why(), changed.reference(), changed.delta().minor());
+            case ReelEvent.WrittenDown down ->
+                writtenDown(down.reason(), down.amount().minor());
             case ReelEvent.HandedOut out -> moved("handed out", "kit " + out.kit());
             case ReelEvent.LengthFitted fitted -> moved("fitted", fitted.fact());
             case ReelEvent.LengthTakenDown down -> moved("taken down", down.fact());
@@ -64,14 +69,19 @@ final class Facts {
     private Fact batch(BatchEvent event) {
         return switch (event) {
             case BatchEvent.Received in ->
-                received("received", null, new Bought(in.material(), in.kind(), in.pieces().count(), in.cost()));
+                received(
+                        "received",
+                        null,
+                        new Bought(in.material(), in.kind(), in.pieces().count(), in.cost()));
             case BatchEvent.Relocated to -> moved(to.what().word(), note(to.reference(), to.reason()));
             case BatchEvent.Arrived arrived -> moved("arrived", "counted " + arrived.counted());
             case BatchEvent.SentBack back ->
                 moved(StockMove.SENT_BACK.word(), note(back.reference(), back.reason()))
                         .costing(Cost.SENT_BACK, -back.cost().minor());
-            case BatchEvent.CostChanged changed -> costChanged(changed.why(), changed.reference(), changed.delta().minor());
-            case BatchEvent.WrittenDown down -> writtenDown(down.reason(), down.amount().minor());
+            case BatchEvent.CostChanged changed ->
+                costChanged(changed.why(), changed.reference(), changed.delta().minor());
+            case BatchEvent.WrittenDown down ->
+                writtenDown(down.reason(), down.amount().minor());
             case BatchEvent.HandedOut out -> moved("handed out", "kit " + out.kit());
             case BatchEvent.PiecesFitted fitted -> moved("fitted", fitted.fact());
             case BatchEvent.PiecesTakenDown down -> moved("taken down", down.fact());

@@ -14,7 +14,8 @@ record Known(String material, String kind, String currency, String origin) {
     static final Known NOT_YET = new Known("", "", "", "supplier:");
 
     static Known from(Bought bought, String origin) {
-        return new Known(bought.material().value(), bought.kind().name(), bought.cost().currency(), origin);
+        return new Known(
+                bought.material().value(), bought.kind().name(), bought.cost().currency(), origin);
     }
 
     boolean received() {

@@ -22,7 +22,8 @@ record LateReceipt(Map<Place, Long> before, List<LateUse> uses) {
         stock.cells.forEach((place, cell) -> before.put(place, cell.quantity));
         stock.field.forEach((place, cell) -> before.put(place, cell.quantity));
         before.values().removeIf(quantity -> quantity == 0);
-        return new LateReceipt(before, uses.stream().filter(use -> use.quantity() != 0).toList());
+        return new LateReceipt(
+                before, uses.stream().filter(use -> use.quantity() != 0).toList());
     }
 
     /** Millimetres or pieces that are owed to stock; negative if something was found before it was received. */
@@ -41,7 +42,10 @@ record LateReceipt(Map<Place, Long> before, List<LateUse> uses) {
                     .filter(use -> use.account().equals(charge.account()))
                     .toList();
             List<LateUse> users = own.stream().filter(use -> use.quantity() > 0).toList();
-            share(shares, charge.minor(), users.isEmpty() ? List.of(new LateUse(charge.account(), "", "", "received", 0)) : users);
+            share(
+                    shares,
+                    charge.minor(),
+                    users.isEmpty() ? List.of(new LateUse(charge.account(), "", "", "received", 0)) : users);
         }
         return shares;
     }
@@ -63,7 +67,8 @@ record LateReceipt(Map<Place, Long> before, List<LateUse> uses) {
         if (minor == 0) {
             return;
         }
-        List<Long> weights = users.stream().map(use -> Math.max(1, use.quantity())).toList();
+        List<Long> weights =
+                users.stream().map(use -> Math.max(1, use.quantity())).toList();
         List<Long> parts = LargestRemainder.split(minor, weights);
         for (int number = 0; number < users.size(); number++) {
             shares.merge(users.get(number), parts.get(number), Long::sum);

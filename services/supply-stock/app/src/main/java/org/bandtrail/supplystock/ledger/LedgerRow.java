@@ -52,12 +52,30 @@ record LedgerRow(
         return account != null && account.startsWith("site:") ? account.substring("site:".length()) : "";
     }
 
+    String happenedAt() {
+        return fact.entry().occurred().happened().toString();
+    }
+
+    String recordedAt() {
+        return fact.entry().occurred().recorded().toString();
+    }
+
     String happenedDay() {
-        return fact.entry().occurred().happened().atOffset(ZoneOffset.UTC).toLocalDate().toString();
+        return fact.entry()
+                .occurred()
+                .happened()
+                .atOffset(ZoneOffset.UTC)
+                .toLocalDate()
+                .toString();
     }
 
     String recordedDay() {
-        return fact.entry().occurred().recorded().atOffset(ZoneOffset.UTC).toLocalDate().toString();
+        return fact.entry()
+                .occurred()
+                .recorded()
+                .atOffset(ZoneOffset.UTC)
+                .toLocalDate()
+                .toString();
     }
 
     /**
@@ -66,7 +84,10 @@ record LedgerRow(
     static String slot(String place) {
         if (!place.startsWith("not-received:")) {
             PlaceKind kind = Place.parse(place).kind();
-            if (kind == PlaceKind.TREE || kind == PlaceKind.BAG || kind == PlaceKind.DISPOSED || kind == PlaceKind.SLIT) {
+            if (kind == PlaceKind.TREE
+                    || kind == PlaceKind.BAG
+                    || kind == PlaceKind.DISPOSED
+                    || kind == PlaceKind.SLIT) {
                 return kind.word() + ":";
             }
         }

@@ -118,10 +118,12 @@ final class Lines {
 
     /** A receipt names what an account used already; it pays now. */
     void named(LateUse use, long minor) {
-        if (use.quantity() != 0) {
-            add(Known.NOT_YET, use.what(), true, null, null, 0, 0, 0, use.account(), -use.quantity(), use);
+        String who = use.account();
+        long used = use.quantity();
+        if (used != 0) {
+            add(Known.NOT_YET, use.what(), true, null, null, 0, 0, 0, who, -used, use.tree(), use.person());
         }
-        add(known, use.what(), false, NOT_RECEIVED, null, 0, minor, 0, use.account(), use.quantity(), use);
+        add(known, use.what(), false, NOT_RECEIVED, null, 0, minor, 0, who, used, use.tree(), use.person());
     }
 
     /** Value that lies where nothing is any more goes to where something is. */
@@ -150,28 +152,26 @@ final class Lines {
             long quantity,
             long out,
             long in,
-            String account,
-            long used,
-            LateUse use) {
-        add(of, what, adjusts, source, target, quantity, out, in, account, used, use.tree(), use.person());
-    }
-
-    private void add(
-            Known of,
-            String what,
-            boolean adjusts,
-            @Nullable String source,
-            @Nullable String target,
-            long quantity,
-            long out,
-            long in,
             @Nullable String account,
             long used,
             String onTree,
             String person) {
         written.add(new LedgerRow(
-                fact, written.size(), of, what, adjusts, source, target, quantity, out, in, account, used, onTree,
-                person, period));
+                fact,
+                written.size(),
+                of,
+                what,
+                adjusts,
+                source,
+                target,
+                quantity,
+                out,
+                in,
+                account,
+                used,
+                onTree,
+                person,
+                period));
     }
 
     private String treeOf(Move move) {

@@ -25,7 +25,10 @@ final class Loading {
 
     /** The last event in the ledger, 0 if it is empty. */
     long position() {
-        return jdbc.sql("SELECT position FROM ledger_state").query(Long.class).optional().orElse(0L);
+        return jdbc.sql("SELECT position FROM ledger_state")
+                .query(Long.class)
+                .optional()
+                .orElse(0L);
     }
 
     Page page(List<Fact> facts) {
@@ -35,11 +38,11 @@ final class Loading {
                 .optional()
                 .orElse("");
         page.closedThrough = closed.isEmpty() ? null : YearMonth.parse(closed);
-        jdbc.sql("SELECT year, method FROM ledger_method")
-                .query(row -> {
-                    page.methods.put(row.getInt("year"), CostMethod.valueOf(row.getString("method")));
-                });
-        Set<Key> holdings = new LinkedHashSet<>(facts.stream().map(Fact::holding).toList());
+        jdbc.sql("SELECT year, method FROM ledger_method").query(row -> {
+            page.methods.put(row.getInt("year"), CostMethod.valueOf(row.getString("method")));
+        });
+        Set<Key> holdings =
+                new LinkedHashSet<>(facts.stream().map(Fact::holding).toList());
         if (!holdings.isEmpty()) {
             known(page, holdings);
             Set<Pool.Key> pools = pools(page, facts);
@@ -52,8 +55,9 @@ final class Loading {
 
     private void known(Page page, Set<Key> holdings) {
         jdbc.sql("""
-                        SELECT h.* FROM unnest(?::varchar[], ?::varchar[]) AS t (holding, id)
-                        JOIN ledger_holding h USING (holding, id)""")
+            SELECT h.* FROM unnest(?::varchar[], ?::varchar[]) AS t (holding, id)
+            JOIN ledger_holding h USING (holding, id)\
+            """)
                 .params(texts(holdings, Key::kind), texts(holdings, Key::id))
                 .query(row -> {
                     page.known.put(
@@ -94,9 +98,10 @@ final class Loading {
         });
         byId.keySet().forEach(id -> wanted.add(new Wanted("pool", id, false)));
         jdbc.sql("""
-                        SELECT p.holding, p.id, p.place, p.quantity, p.value_minor
-                        FROM unnest(?::varchar[], ?::varchar[], ?::boolean[]) AS t (holding, id, whole)
-                        JOIN ledger_place p USING (holding, id) WHERE p.stock OR t.whole""")
+            SELECT p.holding, p.id, p.place, p.quantity, p.value_minor
+            FROM unnest(?::varchar[], ?::varchar[], ?::boolean[]) AS t (holding, id, whole)
+            JOIN ledger_place p USING (holding, id) WHERE p.stock OR t.whole\
+            """)
                 .params(texts(wanted, Wanted::holding), texts(wanted, Wanted::id), flags(wanted, Wanted::whole))
                 .query(row -> {
                     Pool.Key pool = row.getString("holding").equals("pool") ? byId.get(row.getString("id")) : null;
@@ -113,26 +118,27 @@ final class Loading {
     private void layers(Page page, Set<Pool.Key> pools) {
         Map<Pool.Key, List<Pool.Layer>> layers = new LinkedHashMap<>();
         jdbc.sql("""
-                        SELECT l.* FROM unnest(?::varchar[], ?::varchar[]) AS t (material, currency)
-                        JOIN ledger_layer l USING (material, currency) ORDER BY material, currency, seq""")
+            SELECT l.* FROM unnest(?::varchar[], ?::varchar[]) AS t (material, currency)
+            JOIN ledger_layer l USING (material, currency) ORDER BY material, currency, seq\
+            """)
                 .params(texts(pools, Pool.Key::material), texts(pools, Pool.Key::currency))
                 .query(row -> {
                     layers.computeIfAbsent(
                                     new Pool.Key(row.getString("material"), row.getString("currency")),
                                     unused -> new ArrayList<>())
                             .add(new Pool.Layer(
-                                    row.getString("batch"),
-                                    row.getLong("left_quantity"),
-                                    row.getLong("left_minor")));
+                                    row.getString("batch"), row.getLong("left_quantity"), row.getLong("left_minor")));
                 });
         layers.forEach((key, all) -> page.pool(key).load(all));
         jdbc.sql("""
-                        SELECT p.* FROM unnest(?::varchar[], ?::varchar[]) AS t (material, currency)
-                        JOIN ledger_payer p USING (material, currency)""")
+            SELECT p.* FROM unnest(?::varchar[], ?::varchar[]) AS t (material, currency)
+            JOIN ledger_payer p USING (material, currency)\
+            """)
                 .params(texts(pools, Pool.Key::material), texts(pools, Pool.Key::currency))
                 .query(row -> {
                     page.pool(new Pool.Key(row.getString("material"), row.getString("currency")))
-                            .payers.pays(row.getString("account"), row.getLong("quantity"), row.getLong("minor"));
+                            .payers
+                            .pays(row.getString("account"), row.getLong("quantity"), row.getLong("minor"));
                 });
     }
 
@@ -140,22 +146,21 @@ final class Loading {
         List<Key> unknown =
                 holdings.stream().filter(key -> !page.known.containsKey(key)).toList();
         jdbc.sql("""
-                        SELECT l.holding, l.id, l.account, l.tree_id, l.person_id, l.what,
-                            sum(l.account_quantity) AS quantity
-                        FROM unnest(?::varchar[], ?::varchar[]) AS t (holding, id)
-                        JOIN ledger_line l USING (holding, id)
-                        WHERE l.account IS NOT NULL
-                        GROUP BY 1, 2, 3, 4, 5, 6 ORDER BY 1, 2, 3, 4, 5, 6""")
-                .params(texts(unknown, Key::kind), texts(unknown, Key::id))
-                .query(row -> {
-                    page.used(
-                            new Key(row.getString("holding"), row.getString("id")),
-                            new LateUse(
-                                    row.getString("account"),
-                                    row.getString("tree_id"),
-                                    row.getString("person_id"),
-                                    row.getString("what"),
-                                    row.getLong("quantity")));
-                });
+            SELECT l.holding, l.id, l.account, l.tree_id, l.person_id, l.what,
+                sum(l.account_quantity) AS quantity
+            FROM unnest(?::varchar[], ?::varchar[]) AS t (holding, id)
+            JOIN ledger_line l USING (holding, id)
+            WHERE l.account IS NOT NULL
+            GROUP BY 1, 2, 3, 4, 5, 6 ORDER BY 1, 2, 3, 4, 5, 6\
+            """).params(texts(unknown, Key::kind), texts(unknown, Key::id)).query(row -> {
+            page.used(
+                    new Key(row.getString("holding"), row.getString("id")),
+                    new LateUse(
+                            row.getString("account"),
+                            row.getString("tree_id"),
+                            row.getString("person_id"),
+                            row.getString("what"),
+                            row.getLong("quantity")));
+        });
     }
 }

@@ -43,7 +43,10 @@ final class OwnCost {
         long cost = java.util.Objects.requireNonNull(fact.bought()).cost().minor();
         LateReceipt late = LateReceipt.of(stock, uses);
         lines.move(fact.entry().moves().getFirst(), cost, cost, null, 0);
-        late.post(lines, fact.entry().moves().getFirst().target(), late.sharesOf(fact.entry().charges()));
+        late.post(
+                lines,
+                fact.entry().moves().getFirst().target(),
+                late.sharesOf(fact.entry().charges()));
         lines.heal();
     }
 

@@ -26,7 +26,8 @@ final class Page {
     /** What accounts used of one holding before its receipt, added up. */
     private record UseKey(String account, String tree, String person, String what) {}
 
-    @Nullable YearMonth closedThrough;
+    @Nullable
+    YearMonth closedThrough;
 
     final TreeMap<Integer, CostMethod> methods = new TreeMap<>();
     final Map<Key, Known> known = new HashMap<>();

@@ -88,7 +88,8 @@ final class Pool {
         new FifoLayers(known).draw(pieces).left().layers().forEach(after -> {
             if (after.left() > 0) {
                 Layer before = layers.get(Integer.parseInt(after.id()));
-                left.add(new Layer(before.batch(), after.left(), after.valueLeft().minor()));
+                left.add(new Layer(
+                        before.batch(), after.left(), after.valueLeft().minor()));
             }
         });
         layers = left;
@@ -156,7 +157,10 @@ final class Pool {
 
     /** Value without pieces joins the oldest layer that has some, or waits for pieces. */
     private void tidy() {
-        long waiting = layers.stream().filter(layer -> layer.quantity() == 0).mapToLong(Layer::minor).sum();
+        long waiting = layers.stream()
+                .filter(layer -> layer.quantity() == 0)
+                .mapToLong(Layer::minor)
+                .sum();
         layers.removeIf(layer -> layer.quantity() == 0);
         if (waiting != 0 && layers.isEmpty()) {
             layers.add(new Layer("", 0, waiting));

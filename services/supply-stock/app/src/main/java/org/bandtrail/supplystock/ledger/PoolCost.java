@@ -49,9 +49,7 @@ final class PoolCost {
         Move move = fact.entry().moves().getFirst();
         long cost = Objects.requireNonNull(fact.bought()).cost().minor();
         long deficit = deficit();
-        long due = deficit == 0
-                ? 0
-                : Share.of(cost, Math.min(deficit, move.quantity()), move.quantity());
+        long due = deficit == 0 ? 0 : Share.of(cost, Math.min(deficit, move.quantity()), move.quantity());
         Map<String, Long> payers = pool.payers.share(due);
         long kept = cost - payers.values().stream().mapToLong(Long::longValue).sum();
         lines.move(move, kept, kept, null, 0);
@@ -133,7 +131,8 @@ final class PoolCost {
             lines.paysBack(pool.stock.carrier(), payer, minor);
             pool.payers.pays(payer, 0, -minor);
         });
-        long uncovered = lacking - shares.values().stream().mapToLong(Long::longValue).sum();
+        long uncovered =
+                lacking - shares.values().stream().mapToLong(Long::longValue).sum();
         if (uncovered != 0) {
             pool.raise("", -uncovered);
         }

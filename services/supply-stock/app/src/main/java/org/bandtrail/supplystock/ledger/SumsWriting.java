@@ -23,7 +23,15 @@ final class SumsWriting {
     private record Account(LedgerRow of, String account) {
         /** What the sum is by; its text form orders and names it. */
         String key() {
-            return String.join("|", of.period(), account, of.tree(), of.of().material(), of.of().currency(), of.what(), of.person());
+            return String.join(
+                    "|",
+                    of.period(),
+                    account,
+                    of.tree(),
+                    of.of().material(),
+                    of.of().currency(),
+                    of.what(),
+                    of.person());
         }
     }
 
@@ -52,9 +60,17 @@ final class SumsWriting {
             side(trial, days, row, item, row.target(), row.quantity(), row.in());
             String account = row.account();
             if (account != null) {
-                day(days, new Slot("account", account, item, row.happenedDay(), row.recordedDay()), row.used(), row.paid());
+                day(
+                        days,
+                        new Slot("account", account, item, row.happenedDay(), row.recordedDay()),
+                        row.used(),
+                        row.paid());
                 Account key = new Account(row, account);
-                add(accounts.computeIfAbsent(key.key(), unused -> Map.entry(key, new long[2])).getValue(), row.used(), row.paid());
+                add(
+                        accounts.computeIfAbsent(key.key(), unused -> Map.entry(key, new long[2]))
+                                .getValue(),
+                        row.used(),
+                        row.paid());
             }
         }
         trial(trial.values().stream().toList());
@@ -75,7 +91,8 @@ final class SumsWriting {
         }
         String slot = LedgerRow.slot(place);
         Place key = new Place(row.period(), item, slot);
-        Turnover sums = trial.computeIfAbsent(key.toString(), unused -> Map.entry(key, new Turnover())).getValue();
+        Turnover sums = trial.computeIfAbsent(key.toString(), unused -> Map.entry(key, new Turnover()))
+                .getValue();
         boolean comes = place.equals(row.target());
         if (row.adjusts()) {
             add(sums.adjusted, quantity, minor);
@@ -88,7 +105,11 @@ final class SumsWriting {
     }
 
     private static void day(Map<String, Map.Entry<Slot, long[]>> days, Slot slot, long quantity, long minor) {
-        add(days.computeIfAbsent(slot.toString(), unused -> Map.entry(slot, new long[2])).getValue(), quantity, minor);
+        add(
+                days.computeIfAbsent(slot.toString(), unused -> Map.entry(slot, new long[2]))
+                        .getValue(),
+                quantity,
+                minor);
     }
 
     private static void add(long[] sum, long quantity, long minor) {
@@ -98,17 +119,18 @@ final class SumsWriting {
 
     private void trial(List<Map.Entry<Place, Turnover>> rows) {
         jdbc.sql("""
-                        INSERT INTO ledger_trial AS t (period, material, kind, currency, place, in_quantity, in_minor,
-                            out_quantity, out_minor, adjusted_quantity, adjusted_minor)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[])
-                        ON CONFLICT (period, material, currency, place) DO UPDATE
-                        SET in_quantity = t.in_quantity + EXCLUDED.in_quantity,
-                            in_minor = t.in_minor + EXCLUDED.in_minor,
-                            out_quantity = t.out_quantity + EXCLUDED.out_quantity,
-                            out_minor = t.out_minor + EXCLUDED.out_minor,
-                            adjusted_quantity = t.adjusted_quantity + EXCLUDED.adjusted_quantity,
-                            adjusted_minor = t.adjusted_minor + EXCLUDED.adjusted_minor""")
+            INSERT INTO ledger_trial AS t (period, material, kind, currency, place, in_quantity, in_minor,
+                out_quantity, out_minor, adjusted_quantity, adjusted_minor)
+            SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
+                ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[], ?::bigint[])
+            ON CONFLICT (period, material, currency, place) DO UPDATE
+            SET in_quantity = t.in_quantity + EXCLUDED.in_quantity,
+                in_minor = t.in_minor + EXCLUDED.in_minor,
+                out_quantity = t.out_quantity + EXCLUDED.out_quantity,
+                out_minor = t.out_minor + EXCLUDED.out_minor,
+                adjusted_quantity = t.adjusted_quantity + EXCLUDED.adjusted_quantity,
+                adjusted_minor = t.adjusted_minor + EXCLUDED.adjusted_minor\
+            """)
                 .params(
                         texts(rows, row -> row.getKey().period()),
                         texts(rows, row -> row.getKey().item().material()),
@@ -126,12 +148,13 @@ final class SumsWriting {
 
     private void days(List<Map.Entry<Slot, long[]>> rows) {
         jdbc.sql("""
-                        INSERT INTO ledger_day AS d (side, slot, material, kind, currency, happened_day, recorded_day,
-                            quantity, minor)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::date[], ?::date[], ?::bigint[], ?::bigint[])
-                        ON CONFLICT (side, slot, material, currency, happened_day, recorded_day) DO UPDATE
-                        SET quantity = d.quantity + EXCLUDED.quantity, minor = d.minor + EXCLUDED.minor""")
+            INSERT INTO ledger_day AS d (side, slot, material, kind, currency, happened_day, recorded_day,
+                quantity, minor)
+            SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
+                ?::date[], ?::date[], ?::bigint[], ?::bigint[])
+            ON CONFLICT (side, slot, material, currency, happened_day, recorded_day) DO UPDATE
+            SET quantity = d.quantity + EXCLUDED.quantity, minor = d.minor + EXCLUDED.minor\
+            """)
                 .params(
                         texts(rows, row -> row.getKey().side()),
                         texts(rows, row -> row.getKey().slot()),
@@ -147,12 +170,13 @@ final class SumsWriting {
 
     private void accounts(List<Map.Entry<Account, long[]>> rows) {
         jdbc.sql("""
-                        INSERT INTO ledger_account AS a (period, account, site_id, tree_id, material, kind, currency,
-                            what, person_id, quantity, minor)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
-                        ON CONFLICT (period, account, tree_id, material, currency, what, person_id) DO UPDATE
-                        SET quantity = a.quantity + EXCLUDED.quantity, minor = a.minor + EXCLUDED.minor""")
+            INSERT INTO ledger_account AS a (period, account, site_id, tree_id, material, kind, currency,
+                what, person_id, quantity, minor)
+            SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
+                ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
+            ON CONFLICT (period, account, tree_id, material, currency, what, person_id) DO UPDATE
+            SET quantity = a.quantity + EXCLUDED.quantity, minor = a.minor + EXCLUDED.minor\
+            """)
                 .params(
                         texts(rows, row -> row.getKey().of().period()),
                         texts(rows, row -> row.getKey().account()),

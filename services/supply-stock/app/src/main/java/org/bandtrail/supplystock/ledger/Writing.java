@@ -7,6 +7,7 @@ import static org.bandtrail.supplystock.ledger.Columns.texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.ledger.Fact.Key;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -29,23 +30,22 @@ final class Writing {
         }
         policies(page);
         jdbc.sql("""
-                        INSERT INTO ledger_state (one, position, closed_through) VALUES (true, ?, ?::varchar)
-                        ON CONFLICT (one) DO UPDATE
-                        SET position = EXCLUDED.position, closed_through = EXCLUDED.closed_through""")
+            INSERT INTO ledger_state (one, position, closed_through) VALUES (true, ?, ?::varchar)
+            ON CONFLICT (one) DO UPDATE
+            SET position = EXCLUDED.position, closed_through = EXCLUDED.closed_through\
+            """)
                 .params(position, page.closedThrough == null ? null : page.closedThrough.toString())
                 .update();
     }
 
     private void lines(List<LedgerRow> rows) {
         jdbc.sql("""
-                        INSERT INTO ledger_line (position, step, holding, id, material, kind, currency, what, adjusts,
-                            note, source, target, quantity, out_minor, in_minor, account, account_quantity,
-                            account_minor, site_id, tree_id, person_id, by_person, happened_at, recorded_at, period)
-                        SELECT * FROM unnest(?::bigint[], ?::integer[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::varchar[], ?::varchar[], ?::varchar[], ?::boolean[], ?::text[], ?::varchar[],
-                            ?::varchar[], ?::bigint[], ?::bigint[], ?::bigint[], ?::varchar[], ?::bigint[], ?::bigint[],
-                            ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::timestamptz[], ?::timestamptz[],
-                            ?::varchar[])""")
+            INSERT INTO ledger_line (position, step, holding, id, material, kind, currency, what, adjusts,
+                note, source, target, quantity, out_minor, in_minor, account, account_quantity,
+                account_minor, site_id, tree_id, person_id, by_person, happened_at, recorded_at, period)
+            SELECT * FROM unnest(?::bigint[], ?::integer[], %1$s, %1$s, %1$s, %1$s, %1$s, %1$s, ?::boolean[],
+                %1$s, %1$s, %1$s, ?::bigint[], ?::bigint[], ?::bigint[], %1$s, ?::bigint[], ?::bigint[],
+                %1$s, %1$s, %1$s, %1$s, ?::timestamptz[], ?::timestamptz[], %1$s)""".formatted("?::varchar[]"))
                 .params(
                         numbers(rows, row -> row.fact().position()),
                         numbers(rows, LedgerRow::step),
@@ -69,8 +69,8 @@ final class Writing {
                         texts(rows, LedgerRow::tree),
                         texts(rows, LedgerRow::person),
                         texts(rows, row -> row.fact().entry().by().value()),
-                        texts(rows, row -> row.fact().entry().occurred().happened().toString()),
-                        texts(rows, row -> row.fact().entry().occurred().recorded().toString()),
+                        texts(rows, LedgerRow::happenedAt),
+                        texts(rows, LedgerRow::recordedAt),
                         texts(rows, LedgerRow::period))
                 .update();
     }
@@ -83,11 +83,12 @@ final class Writing {
         page.stocks.forEach((key, stock) -> collect(added, key.kind(), key.id(), stock));
         page.pools.forEach((key, pool) -> collect(added, "pool", key.id(), pool.stock));
         jdbc.sql("""
-                        INSERT INTO ledger_place AS p (holding, id, place, stock, quantity, value_minor)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::boolean[], ?::bigint[],
-                            ?::bigint[])
-                        ON CONFLICT (holding, id, place) DO UPDATE SET quantity = p.quantity + EXCLUDED.quantity,
-                            value_minor = p.value_minor + EXCLUDED.value_minor""")
+            INSERT INTO ledger_place AS p (holding, id, place, stock, quantity, value_minor)
+            SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::boolean[], ?::bigint[],
+                ?::bigint[])
+            ON CONFLICT (holding, id, place) DO UPDATE SET quantity = p.quantity + EXCLUDED.quantity,
+                value_minor = p.value_minor + EXCLUDED.value_minor\
+            """)
                 .params(
                         texts(added, Added::holding),
                         texts(added, Added::id),
@@ -107,9 +108,10 @@ final class Writing {
     private void named(Map<Key, Known> named) {
         List<Map.Entry<Key, Known>> all = List.copyOf(named.entrySet());
         jdbc.sql("""
-                        INSERT INTO ledger_holding (holding, id, material, kind, currency, origin)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
-                            ?::varchar[])""")
+            INSERT INTO ledger_holding (holding, id, material, kind, currency, origin)
+            SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
+                ?::varchar[])\
+            """)
                 .params(
                         texts(all, each -> each.getKey().kind()),
                         texts(all, each -> each.getKey().id()),
@@ -134,15 +136,22 @@ final class Writing {
             }
             pool.payers.all().forEach((account, paid) -> payers.add(new PaidBy(key, account, paid)));
         });
+        layers(pools.keySet(), layers);
+        payers(payers);
+    }
+
+    private void layers(Set<Pool.Key> pools, List<LayerAt> layers) {
         jdbc.sql("""
-                        DELETE FROM ledger_layer l USING unnest(?::varchar[], ?::varchar[]) AS t (material, currency)
-                        WHERE l.material = t.material AND l.currency = t.currency""")
-                .params(texts(pools.keySet(), Pool.Key::material), texts(pools.keySet(), Pool.Key::currency))
+            DELETE FROM ledger_layer l USING unnest(?::varchar[], ?::varchar[]) AS t (material, currency)
+            WHERE l.material = t.material AND l.currency = t.currency\
+            """)
+                .params(texts(pools, Pool.Key::material), texts(pools, Pool.Key::currency))
                 .update();
         jdbc.sql("""
-                        INSERT INTO ledger_layer (material, currency, seq, batch, left_quantity, left_minor)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::integer[], ?::varchar[], ?::bigint[],
-                            ?::bigint[])""")
+            INSERT INTO ledger_layer (material, currency, seq, batch, left_quantity, left_minor)
+            SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::integer[], ?::varchar[], ?::bigint[],
+                ?::bigint[])\
+            """)
                 .params(
                         texts(layers, each -> each.pool().material()),
                         texts(layers, each -> each.pool().currency()),
@@ -151,11 +160,15 @@ final class Writing {
                         numbers(layers, each -> each.layer().quantity()),
                         numbers(layers, each -> each.layer().minor()))
                 .update();
+    }
+
+    private void payers(List<PaidBy> payers) {
         jdbc.sql("""
-                        INSERT INTO ledger_payer (material, currency, account, quantity, minor)
-                        SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
-                        ON CONFLICT (material, currency, account) DO UPDATE
-                        SET quantity = EXCLUDED.quantity, minor = EXCLUDED.minor""")
+            INSERT INTO ledger_payer (material, currency, account, quantity, minor)
+            SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
+            ON CONFLICT (material, currency, account) DO UPDATE
+            SET quantity = EXCLUDED.quantity, minor = EXCLUDED.minor\
+            """)
                 .params(
                         texts(payers, each -> each.pool().material()),
                         texts(payers, each -> each.pool().currency()),
@@ -166,10 +179,10 @@ final class Writing {
     }
 
     private void policies(Page page) {
-        page.methods.forEach((year, method) -> jdbc.sql("""
-                        INSERT INTO ledger_method (year, method) VALUES (?, ?)
-                        ON CONFLICT (year) DO UPDATE SET method = EXCLUDED.method""")
-                .params(year, method.name())
-                .update());
+        page.methods.forEach(
+                (year, method) -> jdbc.sql("""
+                    INSERT INTO ledger_method (year, method) VALUES (?, ?)
+                    ON CONFLICT (year) DO UPDATE SET method = EXCLUDED.method\
+                    """).params(year, method.name()).update());
     }
 }

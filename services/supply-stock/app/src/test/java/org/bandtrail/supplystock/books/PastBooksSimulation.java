@@ -69,10 +69,16 @@ class PastBooksSimulation {
         long stock = past.rows(AsOfBy.ITEM, at, knownAt, "", 1_000).stream()
                 .mapToLong(AsOf.Row::minorThen)
                 .sum();
-        assertThat(past.totals(AsOfBy.ITEM, at, knownAt).stream().mapToLong(AsOf.Total::minorThen).sum())
+        assertThat(past.totals(AsOfBy.ITEM, at, knownAt).stream()
+                        .mapToLong(AsOf.Total::minorThen)
+                        .sum())
                 .isEqualTo(stock);
-        long reels = past.holdings(at, knownAt, "", 1_000).stream().mapToLong(AsOf.Row::quantityNow).sum();
-        long items = past.rows(AsOfBy.ITEM, at, knownAt, "", 1_000).stream().mapToLong(AsOf.Row::quantityNow).sum();
+        long reels = past.holdings(at, knownAt, "", 1_000).stream()
+                .mapToLong(AsOf.Row::quantityNow)
+                .sum();
+        long items = past.rows(AsOfBy.ITEM, at, knownAt, "", 1_000).stream()
+                .mapToLong(AsOf.Row::quantityNow)
+                .sum();
         assertThat(reels).as("all reels and batches, and all items").isEqualTo(items);
     }
 
@@ -87,7 +93,8 @@ class PastBooksSimulation {
             sums.merge(
                     name + "|" + line.materialCode() + "|" + line.currency(),
                     List.of(then ? quantity : 0, then ? minor : 0, quantity, minor),
-                    (a, b) -> List.of(a.get(0) + b.get(0), a.get(1) + b.get(1), a.get(2) + b.get(2), a.get(3) + b.get(3)));
+                    (a, b) -> List.of(
+                            a.get(0) + b.get(0), a.get(1) + b.get(1), a.get(2) + b.get(2), a.get(3) + b.get(3)));
         }
     }
 
@@ -97,8 +104,8 @@ class PastBooksSimulation {
 
     private static Map<String, List<Long>> asMap(List<AsOf.Row> rows) {
         Map<String, List<Long>> map = new HashMap<>();
-        rows.forEach(row -> map.put(
-                row.key(), List.of(row.quantityThen(), row.minorThen(), row.quantityNow(), row.minorNow())));
+        rows.forEach(row ->
+                map.put(row.key(), List.of(row.quantityThen(), row.minorThen(), row.quantityNow(), row.minorNow())));
         return map;
     }
 
@@ -108,28 +115,36 @@ class PastBooksSimulation {
         books.rolledBack(() -> {
             books.postInPages(LedgerHistories.random(77, 250).events(), random);
             Trials trials = new Trials(books.jdbc);
-            List<String> months = books.jdbc.sql("SELECT DISTINCT period FROM ledger_trial ORDER BY 1")
+            List<String> months = books.jdbc
+                    .sql("SELECT DISTINCT period FROM ledger_trial ORDER BY 1")
                     .query(String.class)
                     .list();
             assertThat(months).hasSizeGreaterThan(3);
             Map<String, Long> before = new HashMap<>();
             for (String month : months) {
                 for (TrialRow row : trials.rows(month, "", 10_000)) {
-                    assertThat(row.opening()).as("%s in %s", row.key(), month).isEqualTo(before.getOrDefault(row.key(), 0L));
-                    assertThat(row.opening() + row.in() - row.out() + row.adjusted()).isEqualTo(row.closing());
+                    assertThat(row.opening())
+                            .as("%s in %s", row.key(), month)
+                            .isEqualTo(before.getOrDefault(row.key(), 0L));
+                    assertThat(row.opening() + row.in() - row.out() + row.adjusted())
+                            .isEqualTo(row.closing());
                     assertThat(row.openingMinor() + row.inMinor() - row.outMinor() + row.adjustedMinor())
                             .isEqualTo(row.closingMinor());
                     before.put(row.key(), row.closing());
                 }
-                assertThat(trials.law(month)).allSatisfy(law -> assertThat(law.differenceMinor()).isZero());
+                assertThat(trials.law(month))
+                        .allSatisfy(law -> assertThat(law.differenceMinor()).isZero());
             }
             assertThat(trials.recount()).isEmpty();
-            books.jdbc.sql("UPDATE ledger_account SET minor = minor + 1 WHERE minor <> 0").update();
-            assertThat(trials.law(months.getLast())).anySatisfy(law -> assertThat(law.differenceMinor()).isNegative());
-            books.jdbc.sql("""
-                            UPDATE ledger_place SET quantity = quantity + 1
-                            WHERE place = 'depot:NORTH' AND holding = 'reel'""")
+            books.jdbc
+                    .sql("UPDATE ledger_account SET minor = minor + 1 WHERE minor <> 0")
                     .update();
+            assertThat(trials.law(months.getLast()))
+                    .anySatisfy(law -> assertThat(law.differenceMinor()).isNegative());
+            books.jdbc.sql("""
+                UPDATE ledger_place SET quantity = quantity + 1
+                WHERE place = 'depot:NORTH' AND holding = 'reel'\
+                """).update();
             assertThat(trials.recount()).isNotEmpty();
         });
     }

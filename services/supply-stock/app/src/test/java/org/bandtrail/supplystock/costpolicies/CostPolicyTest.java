@@ -25,8 +25,10 @@ class CostPolicyTest {
     void a_year_is_set_once_with_its_reason_and_a_change_of_mind_before_it_begins_is_kept() {
         CostPolicy policy = after(CostPolicy.UNKNOWN, set(2027, CostMethod.MOVING_AVERAGE, " prices jump ", false));
         assertThat(policy.of(2027)).isEqualTo(CostMethod.MOVING_AVERAGE);
-        assertThat(policy.decide(set(2027, CostMethod.MOVING_AVERAGE, "again", true))).isEmpty();
-        assertThat(after(policy, set(2027, CostMethod.OLDEST_FIRST, "auditor", false)).of(2027))
+        assertThat(policy.decide(set(2027, CostMethod.MOVING_AVERAGE, "again", true)))
+                .isEmpty();
+        assertThat(after(policy, set(2027, CostMethod.OLDEST_FIRST, "auditor", false))
+                        .of(2027))
                 .isEqualTo(CostMethod.OLDEST_FIRST);
     }
 

@@ -19,7 +19,11 @@ public final class LedgerOnPostgres {
     /** @param name of the database */
     public LedgerOnPostgres(String name) {
         var database = PostgresForTests.freshDatabase(name).dataSource();
-        Flyway.configure().dataSource(database).locations("classpath:db/supply-stock").load().migrate();
+        Flyway.configure()
+                .dataSource(database)
+                .locations("classpath:db/supply-stock")
+                .load()
+                .migrate();
         jdbc = JdbcClient.create(database);
         transactions = new TransactionTemplate(new DataSourceTransactionManager(database));
     }
@@ -63,10 +67,19 @@ public final class LedgerOnPostgres {
     /** All rows of all tables as text, in order: two books are the same if these are. */
     List<String> everything() {
         return List.of(
-                        "ledger_line", "ledger_place", "ledger_holding", "ledger_layer", "ledger_payer", "ledger_trial",
-                        "ledger_account", "ledger_day", "ledger_state", "ledger_method")
+                        "ledger_line",
+                        "ledger_place",
+                        "ledger_holding",
+                        "ledger_layer",
+                        "ledger_payer",
+                        "ledger_trial",
+                        "ledger_account",
+                        "ledger_day",
+                        "ledger_state",
+                        "ledger_method")
                 .stream()
-                .flatMap(table -> jdbc.sql("SELECT '%1$s ' || t::text FROM %1$s t ORDER BY 1".formatted(table))
+                .flatMap(table -> jdbc
+                        .sql("SELECT '%1$s ' || t::text FROM %1$s t ORDER BY 1".formatted(table))
                         .query(String.class)
                         .list()
                         .stream())

@@ -83,8 +83,9 @@ class LedgerTest {
         books.rolledBack(() -> {
             books.post(history.events());
             assertThat(books.sums("""
-                            SELECT period || ' ' || happened_at::date, quantity FROM ledger_line
-                            WHERE target = 'tree:T-1'"""))
+                SELECT period || ' ' || happened_at::date, quantity FROM ledger_line
+                WHERE target = 'tree:T-1'\
+                """))
                     .containsOnlyKeys("2026-03 2026-01-15", "2026-02 2026-01-15", "2026-01 2026-01-15");
         });
     }
@@ -95,13 +96,13 @@ class LedgerTest {
         receive(history, 4_000, 8_00);
         fit(history, 1_000);
         Money more = Money.of(2_00, "USD");
-        history.decide(
-                REEL, new ReelCommand.ChangeCost(REEL, CostChange.FREIGHT, more, "I-7", KEEPER, history.when()));
+        history.decide(REEL, new ReelCommand.ChangeCost(REEL, CostChange.FREIGHT, more, "I-7", KEEPER, history.when()));
         books.rolledBack(() -> {
             books.post(history.events());
             assertThat(books.sums("SELECT what, sum(minor) FROM ledger_account GROUP BY 1"))
                     .containsOnly(java.util.Map.entry("fitted", 2_00L), java.util.Map.entry("freight", 50L));
-            assertThat(books.number("SELECT sum(value_minor) FROM ledger_place WHERE stock")).isEqualTo(7_50);
+            assertThat(books.number("SELECT sum(value_minor) FROM ledger_place WHERE stock"))
+                    .isEqualTo(7_50);
             assertThat(books.number("SELECT sum(value_minor) FROM ledger_place WHERE place = 'supplier:'"))
                     .isEqualTo(-10_00);
         });
@@ -117,7 +118,13 @@ class LedgerTest {
             history.decide(
                     second,
                     new BatchCommand.RecordFact(
-                            second, "fact", Place.crew(ANNA), Place.tree(new TreeId("T-1")), Pieces.of(50), SITE, ANNA,
+                            second,
+                            "fact",
+                            Place.crew(ANNA),
+                            Place.tree(new TreeId("T-1")),
+                            Pieces.of(50),
+                            SITE,
+                            ANNA,
                             history.when()));
             books.rolledBack(() -> {
                 books.post(history.events());

@@ -58,7 +58,8 @@ class PoolTest {
         long rounded = Share.of(BOUGHT, 1, 585);
         assertThat(rounded).isEqualTo(27_62);
         assertThat(rounded * 300 + rounded * 285).isEqualTo(8_286_00 + 7_871_70).isNotEqualTo(BOUGHT);
-        assertThat(Share.of(BOUGHT, 300, 585) + (BOUGHT - Share.of(BOUGHT, 300, 585))).isEqualTo(BOUGHT);
+        assertThat(Share.of(BOUGHT, 300, 585) + (BOUGHT - Share.of(BOUGHT, 300, 585)))
+                .isEqualTo(BOUGHT);
     }
 
     /** A worked example of a homework site, recomputed: 300 at 8, 175 sold, 375 at 10, 280 sold. */
@@ -82,7 +83,9 @@ class PoolTest {
                         pool.issue(1, CostMethod.MOVING_AVERAGE)))
                 .containsExactly(33L, 34L, 33L);
         assertThat(pool.layers()).isEmpty();
-        assertThat(pool.issue(5, CostMethod.MOVING_AVERAGE)).as("nothing there costs nothing").isZero();
+        assertThat(pool.issue(5, CostMethod.MOVING_AVERAGE))
+                .as("nothing there costs nothing")
+                .isZero();
     }
 
     @Test

@@ -43,19 +43,28 @@ final class RandomBatchSteps {
                         new BatchCommand.Receive(
                                 id, pin, MaterialKind.FASTENER, bought, cost, Place.depot(DEPOT), KEEPER, when));
             }
-            case 2, 3 -> history.decide(id, new BatchCommand.HandOut(id, new KitId("K-1"), DEPOT, ANNA, some, KEEPER, when));
+            case 2, 3 ->
+                history.decide(id, new BatchCommand.HandOut(id, new KitId("K-1"), DEPOT, ANNA, some, KEEPER, when));
             case 4, 5 -> {
                 Place[] move = any.fieldMove();
                 history.decide(id, new BatchCommand.RecordFact(id, "fact", move[0], move[1], some, site, ANNA, when));
             }
             case 6 -> history.decide(id, new BatchCommand.Return(id, ANNA, DEPOT, some, KEEPER, when));
-            case 7 -> history.decide(id, new BatchCommand.Settle(id, any.unsettled(), RandomSteps.REASON, KEEPER, when));
+            case 7 ->
+                history.decide(id, new BatchCommand.Settle(id, any.unsettled(), RandomSteps.REASON, KEEPER, when));
             case 8 ->
                 history.decide(
                         id,
                         new BatchCommand.Relocate(
-                                id, any.stockMove(), any.anywhere(), any.anywhere(), random.nextBoolean() ? null : some, null, null,
-                                KEEPER, when));
+                                id,
+                                any.stockMove(),
+                                any.anywhere(),
+                                any.anywhere(),
+                                random.nextBoolean() ? null : some,
+                                null,
+                                null,
+                                KEEPER,
+                                when));
             case 9 -> {
                 Money delta = Money.of(random.nextLong(-200, 200), "USD");
                 history.decide(id, new BatchCommand.ChangeCost(id, any.costChange(), delta, "I-1", KEEPER, when));

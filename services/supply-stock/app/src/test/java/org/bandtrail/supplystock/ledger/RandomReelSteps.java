@@ -59,8 +59,15 @@ final class RandomReelSteps {
                 history.decide(
                         id,
                         new ReelCommand.Relocate(
-                                id, any.stockMove(), any.anywhere(), any.anywhere(), random.nextBoolean() ? null : some, null, null,
-                                KEEPER, when));
+                                id,
+                                any.stockMove(),
+                                any.anywhere(),
+                                any.anywhere(),
+                                random.nextBoolean() ? null : some,
+                                null,
+                                null,
+                                KEEPER,
+                                when));
             case 9 -> {
                 Money delta = Money.of(random.nextLong(-900, 900), currency);
                 history.decide(id, new ReelCommand.ChangeCost(id, any.costChange(), delta, "I-1", KEEPER, when));
@@ -87,8 +94,15 @@ final class RandomReelSteps {
             history.decide(
                     strip,
                     new ReelCommand.MakeBySlitting(
-                            strip, narrow, MaterialKind.TAPE, length, Money.of(part, currency), slitting,
-                            Place.depot(DEPOT), KEEPER, when));
+                            strip,
+                            narrow,
+                            MaterialKind.TAPE,
+                            length,
+                            Money.of(part, currency),
+                            slitting,
+                            Place.depot(DEPOT),
+                            KEEPER,
+                            when));
         }
     }
 }

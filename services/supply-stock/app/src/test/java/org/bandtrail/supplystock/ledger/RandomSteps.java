@@ -54,7 +54,8 @@ final class RandomSteps {
     private void month() {
         YearMonth running = YearMonth.from(history.when().recorded().atOffset(ZoneOffset.UTC));
         if (random.nextInt(4) == 0) {
-            history.policy(running.getYear(), random.nextBoolean() ? CostMethod.OLDEST_FIRST : CostMethod.MOVING_AVERAGE);
+            history.policy(
+                    running.getYear(), random.nextBoolean() ? CostMethod.OLDEST_FIRST : CostMethod.MOVING_AVERAGE);
         } else if (open.isBefore(running)) {
             history.close(open.toString());
             open = open.plusMonths(1);

@@ -16,7 +16,8 @@ final class AuditSpeed {
     AuditSpeed(ApplicationContext supplyStock, Browser browser) {
         this.browser = browser;
         this.jdbc = JdbcClient.create(supplyStock.getBean(DataSource.class));
-        this.moves = jdbc.sql("SELECT count(*) FROM reel_history").query(Long.class).single();
+        this.moves =
+                jdbc.sql("SELECT count(*) FROM reel_history").query(Long.class).single();
     }
 
     /** Every row counted again, all laws stated on them, and each kept sum compared. */

@@ -90,7 +90,8 @@ final class FullDepot {
 
     /** Takes the statements from the migration that adds up what is there already, so that they are tried at this size. */
     private void addUp() throws IOException {
-        run("TRUNCATE reel_flow, reel_paid, reel_sum, reel_at_place, batch_flow, batch_paid, batch_sum, batch_at_place");
+        run(
+                "TRUNCATE reel_flow, reel_paid, reel_sum, reel_at_place, batch_flow, batch_paid, batch_sum, batch_at_place");
         try (InputStream migration = FullDepot.class.getResourceAsStream(KEPT)) {
             if (migration == null) {
                 throw new IllegalStateException("The migration [%s] is not on the class path.".formatted(KEPT));

@@ -37,10 +37,12 @@ public final class MeasureDepot {
             depot.fill(1, REELS_OF_A_MILLION);
             System.out.println("| what | raw JDBC | ours | ours / raw, median | spread |");
             System.out.println("| --- | ---: | ---: | ---: | ---: |");
-            System.out.println(new AuditSpeed(supplyStock, browser).recounted(TURNS).row());
+            System.out.println(
+                    new AuditSpeed(supplyStock, browser).recounted(TURNS).row());
             System.out.println(new AuditSpeed(supplyStock, browser).kept(TURNS).row());
             depot.fill(REELS_OF_A_MILLION + 1, REELS);
-            System.out.println(new AuditSpeed(supplyStock, browser).recounted(TURNS).row());
+            System.out.println(
+                    new AuditSpeed(supplyStock, browser).recounted(TURNS).row());
             System.out.printf(
                     "%n| page, %,d reels and %,d moves in one depot | median ms | slowest ms |%n| --- | ---: | ---: |%n",
                     REELS, REELS * FullDepot.MOVES_A_REEL);

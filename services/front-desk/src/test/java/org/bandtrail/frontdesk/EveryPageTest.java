@@ -119,14 +119,35 @@ class EveryPageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"reels", "batches", "handouts", "kits", "kits/K-1/settlement", "custody", "reorder", "waste", "where", "counts", "counts/plan", "counts/C-2/lines", "discrepancies", "trees", "sites", "bands", "spend",
-        "audit"})
+    @ValueSource(
+            strings = {
+                "reels",
+                "batches",
+                "handouts",
+                "kits",
+                "kits/K-1/settlement",
+                "custody",
+                "reorder",
+                "waste",
+                "where",
+                "counts",
+                "counts/plan",
+                "counts/C-2/lines",
+                "discrepancies",
+                "trees",
+                "sites",
+                "bands",
+                "spend",
+                "audit"
+            })
     void every_list_comes_out_as_a_sheet_with_its_header(String list) throws Exception {
         desk.services().answers("GET /bands", 200, "{\"rows\":[],\"next\":null}");
         var answer = desk.reads(Role.FINANCE, "/" + list + ".xlsx");
 
         assertThat(answer.getStatus()).as(list).isEqualTo(200);
-        assertThat(answer.getHeader("Content-Disposition")).contains("attachment").endsWith(".xlsx\"");
+        assertThat(answer.getHeader("Content-Disposition"))
+                .contains("attachment")
+                .endsWith(".xlsx\"");
         try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(answer.getContentAsByteArray()))) {
             assertThat(book.getFirstSheet().read().getFirst().getCellText(0)).isNotBlank();
         }

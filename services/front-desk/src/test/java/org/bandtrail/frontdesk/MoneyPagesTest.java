@@ -119,7 +119,9 @@ class MoneyPagesTest {
             var answer = desk.reads(Role.FINANCE, list + ending);
 
             assertThat(answer.getStatus()).as(list + ending).isEqualTo(200);
-            assertThat(answer.getHeader("Content-Disposition")).contains("attachment").endsWith(ending + "\"");
+            assertThat(answer.getHeader("Content-Disposition"))
+                    .contains("attachment")
+                    .endsWith(ending + "\"");
         }
     }
 

@@ -71,7 +71,17 @@ class MovingPagesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"transfers", "bins", "vehicles", "set-aside", "slittings", "set-up/items", "set-up/depots", "set-up/crews"})
+    @ValueSource(
+            strings = {
+                "transfers",
+                "bins",
+                "vehicles",
+                "set-aside",
+                "slittings",
+                "set-up/items",
+                "set-up/depots",
+                "set-up/crews"
+            })
     void every_list_comes_out_as_csv(String list) throws Exception {
         var answer = desk.reads(Role.LEAD, "/" + list + ".csv");
 
@@ -90,7 +100,9 @@ class MovingPagesTest {
                 .getContentAsString();
 
         // By hand: four strips of 127 mm are 508 mm, 127 mm more than 381 mm.
-        assertThat(page).contains("Together they are 127 mm wider than the reel.").doesNotContain("It is slit");
+        assertThat(page)
+                .contains("Together they are 127 mm wider than the reel.")
+                .doesNotContain("It is slit");
     }
 
     @Test
@@ -99,15 +111,24 @@ class MovingPagesTest {
         var answer = desk.sends(
                 Role.DEPOT,
                 "/slittings",
-                "commandId", "00000000-0000-7000-8000-000000000001",
-                "slittingId", "SL-1",
-                "reelId", "w-0002",
-                "depotId", "RIVER",
-                "trimMm", "127",
-                "label", "W-0002-A",
-                "stripItem", "TAPE-127",
-                "label", "W-0002-B",
-                "stripItem", "TAPE-127");
+                "commandId",
+                "00000000-0000-7000-8000-000000000001",
+                "slittingId",
+                "SL-1",
+                "reelId",
+                "w-0002",
+                "depotId",
+                "RIVER",
+                "trimMm",
+                "127",
+                "label",
+                "W-0002-A",
+                "stripItem",
+                "TAPE-127",
+                "label",
+                "W-0002-B",
+                "stripItem",
+                "TAPE-127");
 
         assertThat(answer.getRedirectedUrl()).isEqualTo("/slittings/SL-1");
         assertThat(desk.services().last("POST").body())
@@ -121,11 +142,16 @@ class MovingPagesTest {
         var answer = desk.sends(
                 Role.DEPOT,
                 "/transfers",
-                "transferId", "TR-1",
-                "from", "depot:RIVER",
-                "to", "depot:HILL",
-                "carrier", "P-CREW",
-                "labels", "r-0007\nf-004=200");
+                "transferId",
+                "TR-1",
+                "from",
+                "depot:RIVER",
+                "to",
+                "depot:HILL",
+                "carrier",
+                "P-CREW",
+                "labels",
+                "r-0007\nf-004=200");
 
         assertThat(answer.getRedirectedUrl()).isEqualTo("/transfers/TR-1");
         assertThat(desk.services().last("POST").body())
@@ -138,21 +164,24 @@ class MovingPagesTest {
         var answer = desk.sends(
                 Role.DEPOT,
                 "/transfers/TR-2/arrive",
-                "reelId", "R-0007",
-                "measured", "39.5",
-                "measuredUnit", "m",
-                "batchId", "F-004",
-                "counted", "");
+                "reelId",
+                "R-0007",
+                "measured",
+                "39.5",
+                "measuredUnit",
+                "m",
+                "batchId",
+                "F-004",
+                "counted",
+                "");
 
         assertThat(answer.getRedirectedUrl()).isEqualTo("/transfers/TR-2");
-        assertThat(desk.services().last("POST").body())
-                .contains("\"measured\":\"39.5 m\"", "\"batches\":[]");
+        assertThat(desk.services().last("POST").body()).contains("\"measured\":\"39.5 m\"", "\"batches\":[]");
     }
 
     @Test
     void a_refused_crew_comes_back_with_what_was_typed() throws Exception {
-        String page = desk.sends(
-                        Role.LEAD, "/set-up/crews", "crewId", "C-NEW", "name", "Newt", "depotId", "RIVER")
+        String page = desk.sends(Role.LEAD, "/set-up/crews", "crewId", "C-NEW", "name", "Newt", "depotId", "RIVER")
                 .getContentAsString();
 
         assertThat(page).contains("Nobody is ticked.", "value=\"Newt\"");

@@ -34,10 +34,13 @@ class TraceAndRecallPagesTest {
     @Test
     void a_scanned_label_leads_to_what_bears_it_and_asks_where_two_things_do() throws Exception {
         assertThat(page("/trace")).contains("Scan or type", "autofocus");
-        assertThat(page("/trace?find=X-1")).contains("on more than one thing", "/trace/reel?id=X-1", "/trace/tree?id=X-1");
+        assertThat(page("/trace?find=X-1"))
+                .contains("on more than one thing", "/trace/reel?id=X-1", "/trace/tree?id=X-1");
 
-        desk.services().answers("GET /traces/found", 200, "{\"rows\":[{\"what\":\"lot\",\"id\":\"L 4711\"}],\"next\":null}");
-        assertThat(desk.reads(Role.CREW, "/trace?find=l 4711").getRedirectedUrl()).isEqualTo("/trace/lot?id=L+4711");
+        desk.services()
+                .answers("GET /traces/found", 200, "{\"rows\":[{\"what\":\"lot\",\"id\":\"L 4711\"}],\"next\":null}");
+        assertThat(desk.reads(Role.CREW, "/trace?find=l 4711").getRedirectedUrl())
+                .isEqualTo("/trace/lot?id=L+4711");
         desk.services().answers("GET /traces/found", 200, "{\"rows\":[],\"next\":null}");
         assertThat(page("/trace?find=nothing")).contains("Nothing in the books bears <b>nothing</b>");
     }
@@ -72,7 +75,8 @@ class TraceAndRecallPagesTest {
         assertThat(page("/recalls/RC-2"))
                 .contains("Lot L 4711 is recalled", "70.00 m lie aside", "24.77 m still have to be brought back")
                 .contains("with Crew Person", "tree T-1301", "Lift the recall");
-        assertThat(desk.reads(Role.DEPOT, "/recalls/RC-2").getContentAsString()).doesNotContain("Why it may be used again");
+        assertThat(desk.reads(Role.DEPOT, "/recalls/RC-2").getContentAsString())
+                .doesNotContain("Why it may be used again");
     }
 
     @Test
@@ -84,7 +88,8 @@ class TraceAndRecallPagesTest {
         assertThat(desk.services().last("POST").body())
                 .contains("\"recallId\":\"RC-2\"", "\"lot\":\"l 4711\"", "\"reason\":\"it runs\"");
 
-        desk.services().answers("POST /recalls", 409, "{\"title\":\"No\",\"detail\":\"Lot [L 4711] is recalled already.\"}");
+        desk.services()
+                .answers("POST /recalls", 409, "{\"title\":\"No\",\"detail\":\"Lot [L 4711] is recalled already.\"}");
         assertThat(desk.sends(Role.DEPOT, "/recalls", "recallId", "RC-3", "lot", "L 4711", "reason", "again")
                         .getContentAsString())
                 .contains("is recalled already", "value=\"again\"");
@@ -93,7 +98,9 @@ class TraceAndRecallPagesTest {
     @Test
     void the_audit_counted_again_names_each_sum_that_is_not_that_of_its_rows() throws Exception {
         assertThat(page("/audit?recount=true"))
-                .contains("A sum that is kept is not that of its rows", "Reels, balance TAPE: tree: kept 4600, counted 4599");
+                .contains(
+                        "A sum that is kept is not that of its rows",
+                        "Reels, balance TAPE: tree: kept 4600, counted 4599");
         assertThat(desk.services().last("GET").query()).isEqualTo("recount=true");
         desk.services().recorded("GET /audit", "audit.json");
         assertThat(page("/audit")).contains("href=\"/audit?recount=true\"");

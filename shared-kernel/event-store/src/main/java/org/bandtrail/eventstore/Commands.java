@@ -29,7 +29,9 @@ public final class Commands {
 
     /** The records of a sealed family; a family may be sorted into further sealed interfaces. */
     private static Stream<Class<?>> leaves(Class<?> type) {
-        return type.isSealed() ? Arrays.stream(type.getPermittedSubclasses()).flatMap(Commands::leaves) : Stream.of(type);
+        return type.isSealed()
+                ? Arrays.stream(type.getPermittedSubclasses()).flatMap(Commands::leaves)
+                : Stream.of(type);
     }
 
     /**

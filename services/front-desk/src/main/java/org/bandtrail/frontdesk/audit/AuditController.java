@@ -78,7 +78,9 @@ class AuditController {
                 "wrong",
                 recount == null
                         ? List.of()
-                        : recount.sums().stream().filter(sum -> sum.difference() != 0).toList());
+                        : recount.sums().stream()
+                                .filter(sum -> sum.difference() != 0)
+                                .toList());
         page.addAttribute(
                 "whole", audit.laws().stream().filter(AuditController::first).toList());
         page.addAttribute(

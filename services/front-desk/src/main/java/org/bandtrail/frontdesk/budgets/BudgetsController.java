@@ -45,9 +45,14 @@ class BudgetsController {
         List<Budgeting.Standing> all = finance.budgets();
         page.addAttribute(
                 "budgets",
-                all.stream().filter(standing -> standing.budget().dropped() == null).toList());
+                all.stream()
+                        .filter(standing -> standing.budget().dropped() == null)
+                        .toList());
         page.addAttribute(
-                "over", all.stream().filter(s -> s.budget().dropped() == null && s.leftMinor() < 0).count());
+                "over",
+                all.stream()
+                        .filter(s -> s.budget().dropped() == null && s.leftMinor() < 0)
+                        .count());
         named(page);
         return "budgets";
     }
@@ -109,9 +114,14 @@ class BudgetsController {
             Model page,
             RedirectAttributes next) {
         Form form = new Form(sent);
-        return told(budgetId, "/amount", sent, page, next, "The amount is changed.", () -> form.body()
-                .money("amount")
-                .text("reason"));
+        return told(
+                budgetId,
+                "/amount",
+                sent,
+                page,
+                next,
+                "The amount is changed.",
+                () -> form.body().money("amount").text("reason"));
     }
 
     @PostMapping("/budgets/{budgetId}/drop")
@@ -121,8 +131,14 @@ class BudgetsController {
             Model page,
             RedirectAttributes next) {
         Form form = new Form(sent);
-        return told(budgetId, "/drop", sent, page, next, "The budget counts no longer.", () -> form.body()
-                .text("reason"));
+        return told(
+                budgetId,
+                "/drop",
+                sent,
+                page,
+                next,
+                "The budget counts no longer.",
+                () -> form.body().text("reason"));
     }
 
     private String told(
@@ -141,8 +157,8 @@ class BudgetsController {
         if (back.isPresent()) {
             return shown(page, before, back.get());
         }
-        Soon.until(() -> finance.budget(budgetId).history().size()
-                > before.history().size());
+        Soon.until(() ->
+                finance.budget(budgetId).history().size() > before.history().size());
         next.addFlashAttribute("done", done);
         return "redirect:/budgets/" + budgetId;
     }

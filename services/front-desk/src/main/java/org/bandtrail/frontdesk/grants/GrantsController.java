@@ -104,7 +104,8 @@ class GrantsController {
         if (back.isPresent()) {
             return shown(page, before, back.get());
         }
-        Soon.until(() -> finance.grant(grantId).history().size() > before.history().size());
+        Soon.until(
+                () -> finance.grant(grantId).history().size() > before.history().size());
         next.addFlashAttribute("done", "The terms of " + grantId + " are changed; the old ones stay below.");
         return "redirect:/grants/" + grantId;
     }

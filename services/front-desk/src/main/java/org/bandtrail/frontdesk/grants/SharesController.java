@@ -83,8 +83,8 @@ class SharesController {
         try {
             return new BigDecimal(percent.replace(',', '.')).movePointRight(1).intValueExact();
         } catch (ArithmeticException | NumberFormatException unreadable) {
-            throw new UnfitForm("[%s] is not a percentage. Write it like 66.7, with one decimal at most."
-                    .formatted(percent));
+            throw new UnfitForm(
+                    "[%s] is not a percentage. Write it like 66.7, with one decimal at most.".formatted(percent));
         }
     }
 

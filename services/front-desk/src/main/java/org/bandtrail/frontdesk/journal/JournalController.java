@@ -86,7 +86,10 @@ class JournalController {
                 () -> finance.tell()
                         .send(
                                 "/journal/accounts",
-                                form.body().text("from").put("accounts", accounts).done()));
+                                form.body()
+                                        .text("from")
+                                        .put("accounts", accounts)
+                                        .done()));
         if (back.isPresent()) {
             return mapping(page, back.get());
         }
@@ -97,8 +100,8 @@ class JournalController {
 
     private String mapping(Model page, Entered entered) {
         List<Accounts.Version> versions = finance.accounts();
-        List<Accounts.Account> current =
-                new ArrayList<>(versions.isEmpty() ? GENERAL : versions.getFirst().accounts());
+        List<Accounts.Account> current = new ArrayList<>(
+                versions.isEmpty() ? GENERAL : versions.getFirst().accounts());
         // Three empty lines for accounts of one site or one kind of material.
         for (int more = 0; more < 3; more++) {
             current.add(new Accounts.Account("", "", ""));

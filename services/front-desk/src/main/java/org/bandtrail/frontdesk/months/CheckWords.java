@@ -21,7 +21,8 @@ public record CheckWords(String title, @Nullable String link, Months.Check check
             "trial", new String[] {"What was there, came and went is what is there", "/trial"});
 
     static CheckWords of(Months.Check check) {
-        String[] words = WORDS.getOrDefault(check.check(), new String[] {check.check().replace('-', ' ')});
+        String[] words =
+                WORDS.getOrDefault(check.check(), new String[] {check.check().replace('-', ' ')});
         return new CheckWords(words[0], words.length < 2 ? null : words[1], check);
     }
 }

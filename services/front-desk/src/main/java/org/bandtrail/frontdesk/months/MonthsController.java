@@ -126,8 +126,8 @@ class MonthsController {
             Form.Body body,
             String done) {
         int before = finance.month(month).history().size();
-        Optional<Entered> back = Entered.unlessDone(
-                sent, () -> finance.tell().send("/periods/" + month + wish, body.done()));
+        Optional<Entered> back =
+                Entered.unlessDone(sent, () -> finance.tell().send("/periods/" + month + wish, body.done()));
         if (back.isPresent()) {
             return shown(month, page, back.get());
         }
@@ -140,8 +140,7 @@ class MonthsController {
         Months.Whole whole = finance.month(month);
         page.addAttribute("month", month);
         page.addAttribute("whole", whole);
-        page.addAttribute(
-                "checks", whole.checks().stream().map(CheckWords::of).toList());
+        page.addAttribute("checks", whole.checks().stream().map(CheckWords::of).toList());
         page.addAttribute("entered", entered);
         return "month";
     }

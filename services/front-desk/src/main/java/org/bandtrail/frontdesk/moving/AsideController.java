@@ -78,8 +78,7 @@ class AsideController {
         if (back.isPresent()) {
             return shown(page, back.get());
         }
-        Soon.until(() ->
-                depotWork.aside().stream().anyMatch(each -> each.id().equals(label)) == away);
+        Soon.until(() -> depotWork.aside().stream().anyMatch(each -> each.id().equals(label)) == away);
         next.addFlashAttribute("done", label + (away ? " is set aside." : " is released."));
         return "redirect:/set-aside";
     }

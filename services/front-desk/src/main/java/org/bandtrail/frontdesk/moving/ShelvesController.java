@@ -62,7 +62,9 @@ class ShelvesController {
                 sent,
                 () -> depotWork
                         .tell()
-                        .send("/bins", form.body().text("depotId", "mark", "words").done()));
+                        .send(
+                                "/bins",
+                                form.body().text("depotId", "mark", "words").done()));
         if (back.isPresent()) {
             return shown(page, back.get());
         }
@@ -91,7 +93,8 @@ class ShelvesController {
         if (back.isPresent()) {
             return shown(page, back.get());
         }
-        next.addFlashAttribute("done", label + (form.has("mark") ? " lies in " + form.identity("mark") : " is out of the bins") + ".");
+        next.addFlashAttribute(
+                "done", label + (form.has("mark") ? " lies in " + form.identity("mark") : " is out of the bins") + ".");
         next.addFlashAttribute("again", form.identity("depotId"));
         return "redirect:/bins";
     }

@@ -43,7 +43,9 @@ class TransfersController {
         page.addAttribute("next", rows.next());
         page.addAttribute(
                 "open",
-                depotWork.transfers(Map.of("state", "on-its-way", "limit", PAGE)).rows());
+                depotWork
+                        .transfers(Map.of("state", "on-its-way", "limit", PAGE))
+                        .rows());
         return "transfers";
     }
 
@@ -159,7 +161,8 @@ class TransfersController {
             return shown(transferId, page, back.get());
         }
         Soon.until(() -> !depotWork.transfer(transferId).onItsWay());
-        next.addFlashAttribute("done", "Transfer " + transferId + " is called off; everything is back where it started.");
+        next.addFlashAttribute(
+                "done", "Transfer " + transferId + " is called off; everything is back where it started.");
         return "redirect:/transfers/" + transferId;
     }
 

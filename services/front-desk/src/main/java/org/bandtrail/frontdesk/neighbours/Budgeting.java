@@ -49,9 +49,5 @@ public final class Budgeting {
 
     /** Something that happened to a budget. */
     public record Happened(
-            String what,
-            @Nullable Long minor,
-            @Nullable String reason,
-            String by,
-            Instant at) {}
+            String what, @Nullable Long minor, @Nullable String reason, String by, Instant at) {}
 }

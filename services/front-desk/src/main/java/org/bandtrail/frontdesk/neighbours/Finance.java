@@ -43,8 +43,7 @@ public final class Finance {
 
     /** All grants. */
     public List<Funding.Grant> grants() {
-        return neighbour.everything(
-                after -> neighbour.get("/grants", SupplyStock.withAfter(Map.of(), after), GRANTS));
+        return neighbour.everything(after -> neighbour.get("/grants", SupplyStock.withAfter(Map.of(), after), GRANTS));
     }
 
     /** One grant and what was agreed about it. */

@@ -43,15 +43,15 @@ public final class Months {
      * @param why what stands in the way of closing it, null if nothing does
      */
     public record Whole(
-            Month period,
-            boolean mayClose,
-            @Nullable String why,
-            List<Check> checks,
-            List<Happened> history) {}
+            Month period, boolean mayClose, @Nullable String why, List<Check> checks, List<Happened> history) {}
 
     /** A check as it stands now; it passes when clean or signed as it is. */
     public record Check(
-            String check, long open, String sentence, boolean passes, @Nullable Signature signature) {}
+            String check,
+            long open,
+            String sentence,
+            boolean passes,
+            @Nullable Signature signature) {}
 
     /** Somebody answers for what a check found. */
     public record Signature(String check, long open, String fingerprint, String reason, String by, Instant at) {}

@@ -39,7 +39,9 @@ public final class Purchasing {
 
     /** What can be ordered of an item today. */
     public List<Bought.Quoted> quotes(String materialCode) {
-        return neighbour.get("/quotes", Map.of("material", materialCode), QUOTES).rows();
+        return neighbour
+                .get("/quotes", Map.of("material", materialCode), QUOTES)
+                .rows();
     }
 
     /** Orders, the newest first. */

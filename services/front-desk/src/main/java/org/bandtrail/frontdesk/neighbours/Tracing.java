@@ -11,7 +11,8 @@ public final class Tracing {
     private static final ParameterizedTypeReference<Rows<Traced.Found>> FOUND = new ParameterizedTypeReference<>() {};
     private static final ParameterizedTypeReference<Rows<Traced.Part>> PARTS = new ParameterizedTypeReference<>() {};
     private static final ParameterizedTypeReference<Rows<Traced.At>> PLACES = new ParameterizedTypeReference<>() {};
-    private static final ParameterizedTypeReference<Rows<Traced.Recall>> RECALLS = new ParameterizedTypeReference<>() {};
+    private static final ParameterizedTypeReference<Rows<Traced.Recall>> RECALLS =
+            new ParameterizedTypeReference<>() {};
     private static final int WHOLE = 1_000;
 
     private final Neighbour neighbour;

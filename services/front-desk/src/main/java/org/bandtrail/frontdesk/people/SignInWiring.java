@@ -107,11 +107,19 @@ class SignInWiring {
                         .hasAnyRole("CREW", "LEAD")
                         .requestMatchers(HttpMethod.POST, "/reorder/**")
                         .hasAnyRole("DEPOT", "FINANCE", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/cost-policies", "/months/**", "/grants", "/grants/**", "/budgets", "/budgets/**")
+                        .requestMatchers(
+                                HttpMethod.POST,
+                                "/cost-policies",
+                                "/months/**",
+                                "/grants",
+                                "/grants/**",
+                                "/budgets",
+                                "/budgets/**")
                         .hasAnyRole("FINANCE", "LEAD")
                         .requestMatchers(HttpMethod.POST, "/journal/**")
                         .hasAnyRole("FINANCE", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/invoices/**", "/landed-costs/**", "/write-downs", "/tolerances")
+                        .requestMatchers(
+                                HttpMethod.POST, "/invoices/**", "/landed-costs/**", "/write-downs", "/tolerances")
                         .hasAnyRole("FINANCE", "LEAD")
                         .requestMatchers("/invoices/new", "/landed-costs/new")
                         .hasAnyRole("FINANCE", "LEAD")

@@ -43,7 +43,8 @@ class DeliveriesController {
         page.addAttribute(
                 "aside",
                 deliveries.rows().stream().mapToLong(Bought.Delivery::setAside).sum());
-        page.addAttribute("open", purchasing.orders(Map.of("open", true, "limit", PAGE)).rows());
+        page.addAttribute(
+                "open", purchasing.orders(Map.of("open", true, "limit", PAGE)).rows());
         return "deliveries";
     }
 

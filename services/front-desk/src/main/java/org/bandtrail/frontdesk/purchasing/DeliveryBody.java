@@ -71,9 +71,7 @@ final class DeliveryBody {
             line.put("materialCode", material(head));
         }
         if (filled(head, "lineCost")) {
-            line.put(
-                    "cost",
-                    Form.money("cost", head.getOrDefault("lineCost", ""), form.text("costCurrency")));
+            line.put("cost", Form.money("cost", head.getOrDefault("lineCost", ""), form.text("costCurrency")));
         }
         return new Line(line);
     }

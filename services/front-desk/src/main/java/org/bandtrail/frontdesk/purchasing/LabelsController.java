@@ -22,9 +22,7 @@ class LabelsController {
 
     @GetMapping("/labels")
     String labels(
-            Model page,
-            @RequestParam(defaultValue = "") String reel,
-            @RequestParam(defaultValue = "") String batch) {
+            Model page, @RequestParam(defaultValue = "") String reel, @RequestParam(defaultValue = "") String batch) {
         page.addAttribute("sheets", purchasing.sheets());
         page.addAttribute("reel", reel);
         page.addAttribute("batch", batch);

@@ -101,8 +101,9 @@ class OrdersController {
 
     private String shown(String orderId, Model page, Entered entered) {
         Bought.WholeOrder whole = purchasing.order(orderId);
-        List<Bought.Delivery> deliveries =
-                purchasing.deliveries(Map.of("purchase", orderId, "limit", PAGE)).rows();
+        List<Bought.Delivery> deliveries = purchasing
+                .deliveries(Map.of("purchase", orderId, "limit", PAGE))
+                .rows();
         page.addAttribute("order", whole.purchase());
         page.addAttribute("lines", whole.lines());
         page.addAttribute("deliveries", deliveries);

@@ -79,10 +79,7 @@ class SuppliersController {
         Form form = new Form(sent);
         int before = purchasing.supplier(supplierId).quotes().size();
         Optional<Entered> back = Entered.unlessDone(
-                sent,
-                () -> purchasing
-                        .tell()
-                        .send("/suppliers/" + supplierId + "/quotes", quoteOf(form)));
+                sent, () -> purchasing.tell().send("/suppliers/" + supplierId + "/quotes", quoteOf(form)));
         if (back.isPresent()) {
             return shown(supplierId, page, back.get());
         }

@@ -70,7 +70,9 @@ class RecallsController {
         Optional<Entered> back = Entered.unlessDone(
                 sent,
                 () -> tracing.tell()
-                        .send("/recalls", form.body().text("recallId", "lot", "reason").done()));
+                        .send(
+                                "/recalls",
+                                form.body().text("recallId", "lot", "reason").done()));
         if (back.isPresent()) {
             page.addAttribute("entered", back.get());
             return "recall-new";
@@ -96,7 +98,9 @@ class RecallsController {
         Optional<Entered> back = Entered.unlessDone(
                 sent,
                 () -> tracing.tell()
-                        .send("/recalls/" + recallId + "/lift", form.body().text("reason").done()));
+                        .send(
+                                "/recalls/" + recallId + "/lift",
+                                form.body().text("reason").done()));
         if (back.isPresent()) {
             return shown(recallId, page, back.get());
         }
@@ -123,7 +127,8 @@ class RecallsController {
         Traced.Recalled recalled = tracing.recall(recallId);
         page.addAttribute("recall", recalled.recall());
         page.addAttribute("trace", recalled.trace());
-        page.addAttribute("out", tracing.stillAt(recallId, TO_BRING_BACK, null, PAGE).rows());
+        page.addAttribute(
+                "out", tracing.stillAt(recallId, TO_BRING_BACK, null, PAGE).rows());
         page.addAttribute("trees", tracing.stillAt(recallId, "tree", null, PAGE).rows());
         page.addAttribute("entered", entered);
         return "recall";

@@ -102,7 +102,8 @@ class CrewsController {
         String vehicleId = form.identity("vehicleId");
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> depotWork.tell()
+                () -> depotWork
+                        .tell()
                         .send(
                                 "/vehicles",
                                 form.body()

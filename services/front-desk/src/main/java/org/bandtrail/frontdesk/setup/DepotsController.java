@@ -71,7 +71,8 @@ class DepotsController {
         String mark = form.identity("mark");
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> depotWork.tell()
+                () -> depotWork
+                        .tell()
                         .send(
                                 "/bins",
                                 form.body()

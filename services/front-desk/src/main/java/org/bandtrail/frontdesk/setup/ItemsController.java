@@ -42,8 +42,12 @@ class ItemsController {
                 .column("opening_mm", Stock.Item::openingMm)
                 .column("reel_length_mm", Stock.Item::reelLengthMm)
                 .column("pack_size_pieces", Stock.Item::packSize)
-                .column("usual_cost_minor", item -> item.unitCost() == null ? null : item.unitCost().minor())
-                .column("currency", item -> item.unitCost() == null ? null : item.unitCost().currency())
+                .column(
+                        "usual_cost_minor",
+                        item -> item.unitCost() == null ? null : item.unitCost().minor())
+                .column(
+                        "currency",
+                        item -> item.unitCost() == null ? null : item.unitCost().currency())
                 .column("lead_time_days", Stock.Item::leadTimeDays)
                 .file("items", ending, stock.items());
     }
@@ -67,7 +71,8 @@ class ItemsController {
         if (back.isPresent()) {
             return shown(page, back.get());
         }
-        Soon.until(() -> stock.items().stream().anyMatch(item -> item.materialCode().equals(code)));
+        Soon.until(() ->
+                stock.items().stream().anyMatch(item -> item.materialCode().equals(code)));
         next.addFlashAttribute("done", code + " is registered. What to order is reckoned once its lead time is set.");
         return "redirect:/set-up/items";
     }

@@ -12,7 +12,8 @@ import org.bandtrail.frontdesk.neighbours.Stock;
  * @param trimMm what is left over; below zero if the strips are too wide together
  * @param lengthMm how much of the reel is slit
  */
-public record CutPlan(Stock.Reel reel, Stock.Item wide, long lengthMm, List<Strip> strips, long trimMm, StripsDrawing drawing) {
+public record CutPlan(
+        Stock.Reel reel, Stock.Item wide, long lengthMm, List<Strip> strips, long trimMm, StripsDrawing drawing) {
 
     /** One strip: the label it gets and the item it becomes. */
     public record Strip(String label, Stock.Item item, long widthMm) {}

@@ -14,7 +14,6 @@ import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.pages.UnfitForm;
-import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.LengthText;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -57,7 +56,8 @@ class CuttingController {
         String slittingId = form.identity("slittingId");
         Optional<Entered> back = Entered.unlessDone(
                 sent,
-                () -> depotWork.tell()
+                () -> depotWork
+                        .tell()
                         .send(
                                 "/slittings",
                                 form.body()
@@ -74,7 +74,8 @@ class CuttingController {
             return shown(page, back.get());
         }
         Soon.readable(() -> depotWork.slitting(slittingId));
-        next.addFlashAttribute("done", "Slit. Each strip is a reel of its own now; print the labels before they are mixed up.");
+        next.addFlashAttribute(
+                "done", "Slit. Each strip is a reel of its own now; print the labels before they are mixed up.");
         return "redirect:/slittings/" + slittingId;
     }
 
@@ -90,8 +91,9 @@ class CuttingController {
         Map<String, Stock.Item> items = items();
         Stock.Item wide = items.get(String.valueOf(reel.materialCode()));
         if (wide == null || wide.widthMm() == null) {
-            throw new UnfitForm("The books do not know how wide reel %s is. Register its item with a width under Set up."
-                    .formatted(reel.reelId()));
+            throw new UnfitForm(
+                    "The books do not know how wide reel %s is. Register its item with a width under Set up."
+                            .formatted(reel.reelId()));
         }
         List<CutPlan.Wanted> wanted = new ArrayList<>();
         form.lines("item", "strips").values().forEach(parts -> {
@@ -124,7 +126,8 @@ class CuttingController {
 
     private Map<String, Stock.Item> items() {
         return stock.items().stream()
-                .collect(Collectors.toMap(Stock.Item::materialCode, item -> item, (one, other) -> one, LinkedHashMap::new));
+                .collect(Collectors.toMap(
+                        Stock.Item::materialCode, item -> item, (one, other) -> one, LinkedHashMap::new));
     }
 
     private String shown(Model page, Entered entered) {

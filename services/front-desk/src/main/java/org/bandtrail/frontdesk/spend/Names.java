@@ -36,8 +36,8 @@ class Names {
         return switch (by) {
             case "site", "tree" -> sites();
             case "item" ->
-                asked(() -> stock.items().stream()
-                        .collect(Collectors.toMap(Stock.Item::materialCode, Stock.Item::name)));
+                asked(() ->
+                        stock.items().stream().collect(Collectors.toMap(Stock.Item::materialCode, Stock.Item::name)));
             case "crew" ->
                 asked(() -> stock.crews().stream().collect(Collectors.toMap(Stock.Crew::crewId, Stock.Crew::name)));
             case "grant" ->
@@ -49,8 +49,8 @@ class Names {
 
     /** Names of sites. */
     Map<String, String> sites() {
-        return asked(() ->
-                installs.sites().stream().collect(Collectors.toMap(Installs.Site::siteId, Installs.Site::name)));
+        return asked(
+                () -> installs.sites().stream().collect(Collectors.toMap(Installs.Site::siteId, Installs.Site::name)));
     }
 
     /** Whether some names could not be had. */

@@ -41,10 +41,12 @@ public record Row(String name, @Nullable String link, Spending.Row row) {
                         row.treeId() == null ? null : lines(stretch, "tree", row.treeId()),
                         row);
             case "item" ->
-                new Row(named(names, row.materialCode(), "no item"), lines(stretch, "material", row.materialCode()), row);
+                new Row(
+                        named(names, row.materialCode(), "no item"),
+                        lines(stretch, "material", row.materialCode()),
+                        row);
             case "crew" -> new Row(named(names, row.crewId(), "people of no crew"), null, row);
-            case "person" ->
-                new Row(desk.person(row.personId()), lines(stretch, "person", row.personId()), row);
+            case "person" -> new Row(desk.person(row.personId()), lines(stretch, "person", row.personId()), row);
             case "grant" ->
                 new Row(named(names, row.grantId(), "no grant"), row.grantId() == null ? null : "/grants", row);
             default -> {

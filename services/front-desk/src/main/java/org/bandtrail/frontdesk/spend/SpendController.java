@@ -45,10 +45,12 @@ class SpendController {
         Spending.Page spend = finance.spend(asked);
         List<Row> rows = spend.rows().stream()
                 .map(row -> Row.of(row, by, stretch, names.of(by), desk))
-                .sorted(by.equals("month")
-                        ? Comparator.comparing(Row::name)
-                        : Comparator.comparingLong((Row row) -> row.row().totalMinor())
-                                .reversed())
+                .sorted(
+                        by.equals("month")
+                                ? Comparator.comparing(Row::name)
+                                : Comparator.comparingLong(
+                                                (Row row) -> row.row().totalMinor())
+                                        .reversed())
                 .toList();
         page.addAttribute("spend", spend);
         page.addAttribute("rows", rows);

@@ -95,8 +95,7 @@ class SpendReasonsController {
     }
 
     private static Stretch stretch(Map<String, String> asked) {
-        return Stretch.asked(
-                asked.getOrDefault("from", "all"), asked.getOrDefault("through", ""), YearMonth.of(1, 1));
+        return Stretch.asked(asked.getOrDefault("from", "all"), asked.getOrDefault("through", ""), YearMonth.of(1, 1));
     }
 
     private static Map<String, String> narrowed(Map<String, String> asked) {

@@ -48,16 +48,18 @@ public record PathDrawing(double width, double height, List<Thread> threads, Lis
         for (int row = 0; row < rows.size(); row++) {
             Row each = rows.get(row);
             double y = y(row, rows.size(), most);
-            double total = each.shares().values().stream().mapToDouble(share -> share).sum();
+            double total =
+                    each.shares().values().stream().mapToDouble(share -> share).sum();
             double from = y(origins.indexOf(each.origin()), origins.size(), most);
             threads.add(thread(0, from, y, total * scale, each.look(), each.origin() + " to " + each.label()));
-            each.shares().forEach((station, share) -> threads.add(thread(
-                    1,
-                    y,
-                    y(stations.indexOf(station), stations.size(), most),
-                    share * scale,
-                    each.look(),
-                    each.label() + " " + station)));
+            each.shares()
+                    .forEach((station, share) -> threads.add(thread(
+                            1,
+                            y,
+                            y(stations.indexOf(station), stations.size(), most),
+                            share * scale,
+                            each.look(),
+                            each.label() + " " + station)));
         }
         return new PathDrawing(COLUMNS[2] + 160, TOP + most * PITCH, List.copyOf(threads), List.copyOf(knots));
     }

@@ -44,9 +44,8 @@ class TraceController {
             Model page) {
         Traced.Trace trace = tracing.trace(what, id);
         Rows<Traced.Part> parts = tracing.parts(what, id, null, PAGE);
-        Rows<Traced.At> places = trace.stations().isEmpty()
-                ? new Rows<>(List.of(), null)
-                : tracing.places(what, id, kind, after, PAGE);
+        Rows<Traced.At> places =
+                trace.stations().isEmpty() ? new Rows<>(List.of(), null) : tracing.places(what, id, kind, after, PAGE);
         page.addAttribute("trace", trace);
         page.addAttribute("parts", parts.rows());
         page.addAttribute("more", parts.next() != null);

@@ -23,7 +23,8 @@ import org.springframework.http.ResponseEntity;
  * @param <T> what one row shows
  */
 public final class Listing<T> {
-    private static final Pattern RUNS = Pattern.compile("^\\s*[=+\\-@\\t\\r\\n\uFF1D\uFF0B\uFF0D\uFF20].*", Pattern.DOTALL);
+    private static final Pattern RUNS =
+            Pattern.compile("^\\s*[=+\\-@\\t\\r\\n\uFF1D\uFF0B\uFF0D\uFF20].*", Pattern.DOTALL);
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
     private final List<String> headers = new ArrayList<>();
     private final List<Function<T, @Nullable Object>> columns = new ArrayList<>();

@@ -12,8 +12,8 @@ class StripsDrawingTest {
     @Test
     void strips_and_trim_fill_the_reel_to_scale() {
         // By hand: 680 pixels for 340 mm are 2 pixels a millimetre.
-        StripsDrawing drawing = StripsDrawing.of(
-                340, List.of(new StripsDrawing.Strip("A", 127), new StripsDrawing.Strip("B", 127)));
+        StripsDrawing drawing =
+                StripsDrawing.of(340, List.of(new StripsDrawing.Strip("A", 127), new StripsDrawing.Strip("B", 127)));
 
         assertThat(drawing.parts())
                 .extracting(StripsDrawing.Part::x, StripsDrawing.Part::width, StripsDrawing.Part::look)
@@ -26,7 +26,8 @@ class StripsDrawingTest {
 
     @Test
     void nothing_left_over_draws_no_trim() {
-        assertThat(StripsDrawing.of(127, List.of(new StripsDrawing.Strip("A", 127))).parts())
+        assertThat(StripsDrawing.of(127, List.of(new StripsDrawing.Strip("A", 127)))
+                        .parts())
                 .extracting(StripsDrawing.Part::look)
                 .containsExactly("strip");
     }
@@ -37,13 +38,17 @@ class StripsDrawingTest {
         StripsDrawing drawing = StripsDrawing.of(100, List.of(new StripsDrawing.Strip("A", 200)));
 
         assertThat(drawing.edge()).isEqualTo("340.0");
-        assertThat(drawing.parts()).singleElement().satisfies(part -> assertThat(part.width())
-                .isEqualTo("680.0"));
+        assertThat(drawing.parts())
+                .singleElement()
+                .satisfies(part -> assertThat(part.width()).isEqualTo("680.0"));
     }
 
     @Test
     void a_narrow_trim_carries_no_words() {
-        assertThat(StripsDrawing.of(390, List.of(new StripsDrawing.Strip("A", 381))).parts().getLast().roomy())
+        assertThat(StripsDrawing.of(390, List.of(new StripsDrawing.Strip("A", 381)))
+                        .parts()
+                        .getLast()
+                        .roomy())
                 .isFalse();
     }
 

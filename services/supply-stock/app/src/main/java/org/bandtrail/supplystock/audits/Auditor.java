@@ -34,7 +34,8 @@ public class Auditor {
             sums.addAll(Recount.of("Reels", "mm", reels, countedReels));
             sums.addAll(Recount.of("Batches", "pieces", batches, countedBatches));
             sums.addAll(Recount.places("Reels", reads.fingerprints("reel", false), reads.fingerprints("reel", true)));
-            sums.addAll(Recount.places("Batches", reads.fingerprints("batch", false), reads.fingerprints("batch", true)));
+            sums.addAll(
+                    Recount.places("Batches", reads.fingerprints("batch", false), reads.fingerprints("batch", true)));
             recounted = new Audit.Recounted(countedReels.moves() + countedBatches.moves(), lines(sums));
             reels = countedReels;
             batches = countedBatches;

@@ -52,26 +52,22 @@ class BookSumsReads {
      * the rows on the other. Reads each row once and groups nothing; a sum that slipped to another place shows all the same.
      */
     Map<String, Map<String, Long>> fingerprints(String prefix, boolean counted) {
-        return paid((counted
-                        ? """
+        return paid((counted ? """
                         SELECT coalesce(b.kind, 'UNKNOWN'), 'places',
                                sum(p.quantity * mod(hashtext(p.place_kind || ':' || p.place_id), 1000003))
-                        FROM %1$s_place p JOIN %1$s_balance b ON b.id = p.id GROUP BY 1"""
-                        : """
+                        FROM %1$s_place p JOIN %1$s_balance b ON b.id = p.id GROUP BY 1""" : """
                         SELECT kind, 'places', sum(quantity * mod(hashtext(place), 1000003))
-                        FROM %1$s_at_place GROUP BY 1""")
-                .formatted(prefix));
+                        FROM %1$s_at_place GROUP BY 1""").formatted(prefix));
     }
 
     private BookSums sums(String flowSql, String paidSql, String thereSql, String moneySql) {
         AtomicLong moves = new AtomicLong();
         Map<String, Map<String, Long>> flow = new TreeMap<>();
-        jdbc.sql(flowSql)
-                .query(row -> {
-                    String stretch = row.getString(2) + ">" + row.getString(3);
-                    of(flow, row.getString(1)).merge(stretch, row.getLong(4), Long::sum);
-                    moves.addAndGet(row.getLong(5));
-                });
+        jdbc.sql(flowSql).query(row -> {
+            String stretch = row.getString(2) + ">" + row.getString(3);
+            of(flow, row.getString(1)).merge(stretch, row.getLong(4), Long::sum);
+            moves.addAndGet(row.getLong(5));
+        });
         return new BookSums(moves.get(), flow, paid(paidSql), there(thereSql), money(moneySql));
     }
 

@@ -37,7 +37,8 @@ final class Laws {
         List<Law> laws = new ArrayList<>();
         sums.there().forEach((kind, there) -> {
             String name = NAMES.getOrDefault(kind, kind);
-            long everywhere = there.values().stream().mapToLong(Long::longValue).sum() - there.getOrDefault("received", 0L);
+            long everywhere =
+                    there.values().stream().mapToLong(Long::longValue).sum() - there.getOrDefault("received", 0L);
             long received = sums.outOf(kind, "supplier") - sums.into(kind, "supplier");
             laws.add(new Law(name + ": everything", EVERYTHING, received, everywhere, unit));
             for (Station station : Station.values()) {

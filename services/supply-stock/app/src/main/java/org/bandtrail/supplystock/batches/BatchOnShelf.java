@@ -1,8 +1,8 @@
 package org.bandtrail.supplystock.batches;
 
 import java.util.List;
-import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.BatchId;
+import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.holdings.Aside;
 import org.bandtrail.supplystock.holdings.Corrections;

@@ -45,9 +45,11 @@ final class DeliveryProjection implements Projection {
         for (StoredEvent stored : page) {
             switch (stored.payload()) {
                 case DeliveryEvent event -> apply(event);
-                case ReelEvent.Relocated moved when moved.what() == StockMove.RELEASED ->
+                case ReelEvent.Relocated moved
+                when moved.what() == StockMove.RELEASED ->
                     released("reel", moved.reelId().value());
-                case BatchEvent.Relocated moved when moved.what() == StockMove.RELEASED ->
+                case BatchEvent.Relocated moved
+                when moved.what() == StockMove.RELEASED ->
                     released("batch", moved.batchId().value());
                 default -> {} // other moves change nothing about what was delivered
             }
@@ -71,9 +73,7 @@ final class DeliveryProjection implements Projection {
     private void released(String holding, String id) {
         jdbc.sql("""
                         UPDATE delivered_holding SET state = 'accepted'
-                        WHERE holding = ? AND id = ? AND state = 'set aside'""")
-                .params(holding, id)
-                .update();
+                        WHERE holding = ? AND id = ? AND state = 'set aside'""").params(holding, id).update();
     }
 
     private void insertHead(DeliveryEvent.Recorded recorded) {

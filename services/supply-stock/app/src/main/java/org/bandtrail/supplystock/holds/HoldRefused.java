@@ -38,10 +38,9 @@ public abstract sealed class HoldRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         TooLittleLeft(HeldId held, long wanted, long left) {
-            super(
-                    "%s has %d left that nobody has reserved, and %d are wanted."
-                            .concat(" Take fewer, or release another kit first.")
-                            .formatted(held.inWords(), left, wanted));
+            super("%s has %d left that nobody has reserved, and %d are wanted."
+                    .concat(" Take fewer, or release another kit first.")
+                    .formatted(held.inWords(), left, wanted));
         }
     }
 }

@@ -70,8 +70,7 @@ class AfterDelivery {
             recalls.refuseIfRecalled(key.substring(0, key.indexOf('/')), key.substring(key.indexOf('/') + 1));
             Place now = now(key, depot);
             if (now.kind() == PlaceKind.SET_ASIDE) { // otherwise somebody released it on the page of what is set aside
-                commands.send(
-                        relocate(key, StockMove.RELEASED, now, into, delivery.value(), null, by, occurred));
+                commands.send(relocate(key, StockMove.RELEASED, now, into, delivery.value(), null, by, occurred));
             }
         }
     }

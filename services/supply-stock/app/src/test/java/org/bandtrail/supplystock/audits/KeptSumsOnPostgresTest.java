@@ -78,7 +78,10 @@ class KeptSumsOnPostgresTest {
         assertThat(differing(after("DELETE FROM reel_at_place WHERE place LIKE 'tree:%' AND quantity <> 0")))
                 .isNotEmpty()
                 .allMatch(line -> line.startsWith("Reels, by place"));
-        assertThat(differing(after("UPDATE reel_at_place SET place = 'tree:NOWHERE' WHERE place = 'tree:RN-T1' AND kind = 'TAPE'")))
+        assertThat(
+                        differing(
+                                after(
+                                        "UPDATE reel_at_place SET place = 'tree:NOWHERE' WHERE place = 'tree:RN-T1' AND kind = 'TAPE'")))
                 .as("the same sum at another place")
                 .containsExactly("Reels, by place TAPE: places");
         assertThat(differing(recount())).as("nothing of it stayed").isEmpty();

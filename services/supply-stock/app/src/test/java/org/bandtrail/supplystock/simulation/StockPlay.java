@@ -58,18 +58,31 @@ final class StockPlay {
 
     private void buy(StockStep step, String reel) {
         switch (step.kind()) {
-            case RECEIVE -> door.wish("/reels", """
+            case RECEIVE ->
+                door.wish("/reels", """
                         {"reelId":"%s","materialCode":"%s","depotId":"SIM-D","length":"%d mm","cost":{"minor":%d,"currency":"USD"},
                          "happenedAt":"%s"}""", reel, item(step), 5_000 + step.amount(), step.amount(), when(step));
-            case DELIVER -> door.wish("/deliveries", """
+            case DELIVER ->
+                door.wish(
+                        "/deliveries",
+                        """
                         {"deliveryId":"%s","supplierId":"SIM-S","depotId":"SIM-D","accept":%s,"happenedAt":"%s","lines":[
                          {"materialCode":"%s","cost":{"minor":%d,"currency":"USD"},"batches":[],
-                          "reels":[{"reelId":"%s","length":"%d mm","lot":"%sL"}]}]}""", prefix + "DEL" + step.reel(), step.yes(), when(step), item(step), step.amount(), reel, 5_000 + step.amount(), prefix);
+                          "reels":[{"reelId":"%s","length":"%d mm","lot":"%sL"}]}]}""",
+                        prefix + "DEL" + step.reel(),
+                        step.yes(),
+                        when(step),
+                        item(step),
+                        step.amount(),
+                        reel,
+                        5_000 + step.amount(),
+                        prefix);
             case ACCEPT -> door.wish("/deliveries/%sDEL%d/accept".formatted(prefix, step.reel()), """
                         {"keys":["reel/%s"],"bin":"A"}""", reel);
             case SEND_BACK -> door.wish("/deliveries/%sDEL%d/send-back".formatted(prefix, step.reel()), """
                         {"keys":["reel/%s"],"reason":"torn"}""", reel);
-            default -> door.wish("/slittings", """
+            default ->
+                door.wish("/slittings", """
                         {"slittingId":"%s","reelId":"%s","depotId":"SIM-D","length":"%d mm","trim":"0 mm","happenedAt":"%s","strips":[
                          {"reelId":"%s-A","materialCode":"SIM-N"},{"reelId":"%s-B","materialCode":"SIM-N"},
                          {"reelId":"%s-C","materialCode":"SIM-N"}]}""", prefix + "SL" + made++, reel, step.amount(), when(step), reel, reel, reel);
@@ -92,7 +105,9 @@ final class StockPlay {
                         {"transferId":"%s","from":"depot:SIM-D","to":"depot:SIM-E","carrier":"P-CAR","reels":["%s"],
                          "happenedAt":"%s"}""", transfer, reel, when(step));
             }
-            case ARRIVE -> transfers.forEach(transfer -> door.wish("/transfers/%s/arrive".formatted(transfer), """
+            case ARRIVE ->
+                transfers.forEach(transfer ->
+                        door.wish("/transfers/%s/arrive".formatted(transfer), """
                         {"reels":[{"reelId":"%s","measured":"%d mm"}],"happenedAt":"%s"}""", reel, step.amount(), when(step)));
             default -> transfers.forEach(transfer -> door.wish("/transfers/%s/call-off".formatted(transfer), """
                         {"reason":"rain"}"""));
@@ -105,8 +120,16 @@ final class StockPlay {
         Place tree = Place.tree(new TreeId(prefix + "T" + step.other()));
         Place bag = Place.bag(new BagId(prefix + "BAG"));
         switch (step.kind()) {
-            case HAND_OUT -> door.wish("/handouts", """
-                        {"kitId":"%s","depotId":"%s","crewId":"C","personId":"%s","reels":["%s"],"happenedAt":"%s"}""", prefix + "K" + made++, step.yes() ? "SIM-D" : "SIM-E", person, reel, when(step));
+            case HAND_OUT ->
+                door.wish(
+                        "/handouts",
+                        """
+                        {"kitId":"%s","depotId":"%s","crewId":"C","personId":"%s","reels":["%s"],"happenedAt":"%s"}""",
+                        prefix + "K" + made++,
+                        step.yes() ? "SIM-D" : "SIM-E",
+                        person,
+                        reel,
+                        when(step));
             case FIT -> fact(step, reel, crew, tree);
             case TAKE_DOWN -> fact(step, reel, tree, bag);
             case DISPOSE -> fact(step, reel, bag, Place.disposed(new LoadId(prefix + "LOAD")));
@@ -131,8 +154,15 @@ final class StockPlay {
         switch (step.kind()) {
             case SETTLE -> door.wish("/discrepancies/settle", """
                         {"material":"reel","id":"%s","place":"%s","reason":"looked everywhere"}""", reel, place);
-            case ADJUST -> wish(new ReelCommand.Adjust(
-                    new ReelId(reel), Place.parse("depot:SIM-D"), step.yes() ? step.amount() : -step.amount(), "count", "counted", WHO, now));
+            case ADJUST ->
+                wish(new ReelCommand.Adjust(
+                        new ReelId(reel),
+                        Place.parse("depot:SIM-D"),
+                        step.yes() ? step.amount() : -step.amount(),
+                        "count",
+                        "counted",
+                        WHO,
+                        now));
             case CHANGE_COST, FREIGHT -> door.revalue(reel, step.yes() ? step.amount() : -step.amount() / 3, now);
             case WRITE_DOWN -> door.wish("/write-downs", """
                         {"holding":"REEL","id":"%s","amount":{"minor":%d,"currency":"USD"},"reason":"dried out","happenedAt":"%s"}""", reel, step.amount() / 9, when(step));
@@ -149,8 +179,11 @@ final class StockPlay {
         }
         for (JsonNode check : door.get("/periods/" + month).path("checks")) {
             if (!check.path("passes").asBoolean()) {
-                door.wish("/periods/%s/sign".formatted(month), """
-                        {"check":"%s","reason":"known"}""", check.path("check").asString());
+                door.wish(
+                        "/periods/%s/sign".formatted(month),
+                        """
+                        {"check":"%s","reason":"known"}""",
+                        check.path("check").asString());
             }
         }
         door.wish("/periods/%s/close".formatted(month), "{}");

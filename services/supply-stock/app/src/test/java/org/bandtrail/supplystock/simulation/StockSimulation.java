@@ -61,7 +61,9 @@ class StockSimulation {
             String prefix = "H%d-".formatted(histories.incrementAndGet());
             StockPlay play = new StockPlay(door, work, commands, prefix);
             history.forEach(play::play);
-            assertThat(projectors.caughtUp(PATIENCE)).as("read models caught up").isTrue();
+            assertThat(projectors.caughtUp(PATIENCE))
+                    .as("read models caught up")
+                    .isTrue();
             agree(prefix);
         });
 
@@ -89,21 +91,29 @@ class StockSimulation {
     private void agree(String prefix) {
         BookAuditor auditor = BookAuditor.of(jdbc, prefix);
         assertThat(places(prefix)).as("where everything is").isEqualTo(auditor.places);
-        assertThat(auditor.slittings).as("cost between wide reels and their strips").isEmpty();
-        jdbc.sql("SELECT * FROM reel_balance WHERE id LIKE ? || '%'").param(prefix).query(row -> {
-            String reel = "reel " + row.getString("id");
-            assertThat(row.getLong("cost_minor")).as(reel + " cost").isEqualTo(auditor.paid(reel, "cost"));
-            assertThat(row.getLong("charged_minor")).as(reel + " sites").isEqualTo(auditor.paid(reel, "site:"));
-            assertThat(row.getLong("written_off_minor")).as(reel).isEqualTo(auditor.paid(reel, "written-off"));
-            assertThat(row.getLong("written_down_minor")).as(reel).isEqualTo(auditor.paid(reel, "written-down"));
-            assertThat(row.getLong("slit_minor")).as(reel + " strips").isEqualTo(auditor.paid(reel, "slit"));
-            long inStock = row.getLong("cost_minor")
-                    - row.getLong("charged_minor")
-                    - row.getLong("written_off_minor")
-                    - row.getLong("written_down_minor")
-                    - row.getLong("slit_minor");
-            assertThat(ledgerValue(row.getString("id"))).as(reel + " value in the ledger").isEqualTo(inStock);
-        });
+        assertThat(auditor.slittings)
+                .as("cost between wide reels and their strips")
+                .isEmpty();
+        jdbc.sql("SELECT * FROM reel_balance WHERE id LIKE ? || '%'")
+                .param(prefix)
+                .query(row -> {
+                    String reel = "reel " + row.getString("id");
+                    assertThat(row.getLong("cost_minor")).as(reel + " cost").isEqualTo(auditor.paid(reel, "cost"));
+                    assertThat(row.getLong("charged_minor")).as(reel + " sites").isEqualTo(auditor.paid(reel, "site:"));
+                    assertThat(row.getLong("written_off_minor")).as(reel).isEqualTo(auditor.paid(reel, "written-off"));
+                    assertThat(row.getLong("written_down_minor"))
+                            .as(reel)
+                            .isEqualTo(auditor.paid(reel, "written-down"));
+                    assertThat(row.getLong("slit_minor")).as(reel + " strips").isEqualTo(auditor.paid(reel, "slit"));
+                    long inStock = row.getLong("cost_minor")
+                            - row.getLong("charged_minor")
+                            - row.getLong("written_off_minor")
+                            - row.getLong("written_down_minor")
+                            - row.getLong("slit_minor");
+                    assertThat(ledgerValue(row.getString("id")))
+                            .as(reel + " value in the ledger")
+                            .isEqualTo(inStock);
+                });
     }
 
     private Map<String, Map<String, Long>> places(String prefix) {
@@ -119,7 +129,8 @@ class StockSimulation {
     }
 
     private long ledgerValue(String reel) {
-        return jdbc.sql("SELECT coalesce(sum(value_minor), 0) FROM ledger_place WHERE holding = 'reel' AND id = ? AND stock")
+        return jdbc.sql(
+                        "SELECT coalesce(sum(value_minor), 0) FROM ledger_place WHERE holding = 'reel' AND id = ? AND stock")
                 .param(reel)
                 .query(Long.class)
                 .single();
@@ -128,15 +139,25 @@ class StockSimulation {
     /** The laws of the whole: audit zero, no cent leaked, every month's closing is what is there. */
     private void theBooksAddUp(FrontDoor door) {
         assertThat(door.get("/audit").path("zero").asBoolean()).as("the audit").isTrue();
-        assertThat(door.get("/audit?recount=true").path("zero").asBoolean()).as("the audit, recounted").isTrue();
-        assertThat(door.get("/spend?by=site").path("identity").path("differenceMinor").asLong()).isZero();
-        assertThat(door.get("/periods").path("closedThrough").asString("")).as("a month was closed").isNotEmpty();
+        assertThat(door.get("/audit?recount=true").path("zero").asBoolean())
+                .as("the audit, recounted")
+                .isTrue();
+        assertThat(door.get("/spend?by=site")
+                        .path("identity")
+                        .path("differenceMinor")
+                        .asLong())
+                .isZero();
+        assertThat(door.get("/periods").path("closedThrough").asString(""))
+                .as("a month was closed")
+                .isNotEmpty();
         JsonNode recount = door.get("/trial/recount");
         assertThat(recount.path("rows"))
                 .as("opening + in - out +- adjustments = closing, at every place")
                 .isEmpty();
         for (JsonNode law : door.get("/trial?period=" + YearMonth.now(clock)).path("law")) {
-            assertThat(law.path("differenceMinor").asLong(1)).as("paid = stock + accounts").isZero();
+            assertThat(law.path("differenceMinor").asLong(1))
+                    .as("paid = stock + accounts")
+                    .isZero();
         }
     }
 }

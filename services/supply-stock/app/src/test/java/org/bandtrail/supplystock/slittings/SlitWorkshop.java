@@ -2,10 +2,10 @@ package org.bandtrail.supplystock.slittings;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.LinkedHashMap;
 import org.bandtrail.eventstore.Refusal;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Length;
@@ -59,11 +59,19 @@ record SlitWorkshop(
         if (width != WIDTH) {
             throw new IllegalArgumentException("The workshop slits reels of %d mm, not [%d].".formatted(WIDTH, width));
         }
-        SlitWorkshop empty = new SlitWorkshop(new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>(), minor);
+        SlitWorkshop empty =
+                new SlitWorkshop(new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>(), minor);
         empty.tell(
                 WIDE,
                 new ReelCommand.Receive(
-                        WIDE, ITEM, MaterialKind.TAPE, Length.ofMm(length), Money.of(minor, "USD"), SHELF, KEEPER, NOW));
+                        WIDE,
+                        ITEM,
+                        MaterialKind.TAPE,
+                        Length.ofMm(length),
+                        Money.of(minor, "USD"),
+                        SHELF,
+                        KEEPER,
+                        NOW));
         return empty;
     }
 
@@ -100,18 +108,22 @@ record SlitWorkshop(
         long width = 0;
         for (int i = 1; i <= step.strips(); i++) {
             long each = 1 + (step.mm() * i) % 97;
-            strips.add(new Strip(
-                    new ReelId(id + "-" + i), new MaterialCode("NARROW"), Length.ofMm(each)));
+            strips.add(new Strip(new ReelId(id + "-" + i), new MaterialCode("NARROW"), Length.ofMm(each)));
             width += each;
         }
         Length length = Length.ofMm(mm);
-        done.put(
-                id,
-                (SlittingEvent.Slit) Slitting.UNKNOWN
-                        .decide(new SlittingCommand.Slit(
-                                new SlittingId(id), WIDE, ITEM, length, Length.ofMm(WIDTH), strips,
-                                Length.ofMm(WIDTH - width), KEEPER, NOW))
-                        .getFirst());
+        done.put(id, (SlittingEvent.Slit) Slitting.UNKNOWN
+                .decide(new SlittingCommand.Slit(
+                        new SlittingId(id),
+                        WIDE,
+                        ITEM,
+                        length,
+                        Length.ofMm(WIDTH),
+                        strips,
+                        Length.ofMm(WIDTH - width),
+                        KEEPER,
+                        NOW))
+                .getFirst());
         tell(WIDE, new ReelCommand.Slit(WIDE, id, SHELF, length, KEEPER, NOW));
         List<Long> costs = Slitting.costs(paidIn(id), strips);
         for (int i = 0; i < strips.size(); i++) {
@@ -119,8 +131,15 @@ record SlitWorkshop(
             tell(
                     strip.reelId(),
                     new ReelCommand.MakeBySlitting(
-                            strip.reelId(), strip.material(), MaterialKind.TAPE, length,
-                            Money.of(costs.get(i), "USD"), id, SHELF, KEEPER, NOW));
+                            strip.reelId(),
+                            strip.material(),
+                            MaterialKind.TAPE,
+                            length,
+                            Money.of(costs.get(i), "USD"),
+                            id,
+                            SHELF,
+                            KEEPER,
+                            NOW));
         }
     }
 
@@ -128,7 +147,14 @@ record SlitWorkshop(
         tell(
                 reel,
                 new ReelCommand.RecordFact(
-                        reel, "fact", Place.crew(KEEPER), Place.tree(new TreeId("T-1")), Length.ofMm(mm), new SiteId("S-01"), KEEPER, NOW));
+                        reel,
+                        "fact",
+                        Place.crew(KEEPER),
+                        Place.tree(new TreeId("T-1")),
+                        Length.ofMm(mm),
+                        new SiteId("S-01"),
+                        KEEPER,
+                        NOW));
     }
 
     private void move(ReelId reel, StockMove what, Place from, Place to) {
@@ -140,8 +166,8 @@ record SlitWorkshop(
                 tell(reel, new ReelCommand.ChangeCost(reel, why, Money.of(minor, "USD"), "I-1", KEEPER, NOW))) {
             for (Charge charge : event.entry().charges()) {
                 if (charge.account().startsWith(Charge.slit("")) && charge.minor() != 0) {
-                    List<Strip> strips = Objects.requireNonNull(
-                                    done.get(charge.account().substring(Charge.slit("").length())))
+                    List<Strip> strips = Objects.requireNonNull(done.get(
+                                    charge.account().substring(Charge.slit("").length())))
                             .strips();
                     List<Long> shares = Slitting.costs(charge.minor(), strips);
                     for (int i = 0; i < strips.size(); i++) {
@@ -166,7 +192,11 @@ record SlitWorkshop(
     }
 
     private long at(ReelId id, Place place) {
-        return Objects.requireNonNull(reels.get(id)).holding().whereabouts().balances().getOrDefault(place, 0L);
+        return Objects.requireNonNull(reels.get(id))
+                .holding()
+                .whereabouts()
+                .balances()
+                .getOrDefault(place, 0L);
     }
 
     /** Millimetres of the wide reel that went into a slitting. */
@@ -176,7 +206,9 @@ record SlitWorkshop(
 
     /** Millimetres that came out of a slitting, strip by strip. */
     List<Long> lengthMade(String slitting) {
-        return strips(slitting).stream().map(strip -> -at(strip.reelId(), Place.slit(slitting))).toList();
+        return strips(slitting).stream()
+                .map(strip -> -at(strip.reelId(), Place.slit(slitting)))
+                .toList();
     }
 
     /** Minor units the wide reel paid into a slitting. */
@@ -187,13 +219,17 @@ record SlitWorkshop(
     /** Minor units the strips of a slitting cost together. */
     long stripsCost(String slitting) {
         return strips(slitting).stream()
-                .mapToLong(strip -> Objects.requireNonNull(reels.get(strip.reelId())).holding().costMinor())
+                .mapToLong(strip -> Objects.requireNonNull(reels.get(strip.reelId()))
+                        .holding()
+                        .costMinor())
                 .sum();
     }
 
     /** Minor units of all reels that are still in stock. */
     long costInStock() {
-        return reels.values().stream().mapToLong(reel -> reel.holding().costInStock()).sum();
+        return reels.values().stream()
+                .mapToLong(reel -> reel.holding().costInStock())
+                .sum();
     }
 
     /** Minor units that accounts other than slittings have paid. */

@@ -45,7 +45,9 @@ class SlittingLawTest {
             assertThat(slit.length().mm() * (strips + slit.trim().mm()))
                     .as("area out of %s = area in", slitting)
                     .isEqualTo(slit.length().mm() * slit.width().mm());
-            assertThat(workshop.lengthLost(slitting)).as("length the wide reel lost").isEqualTo(slit.length().mm());
+            assertThat(workshop.lengthLost(slitting))
+                    .as("length the wide reel lost")
+                    .isEqualTo(slit.length().mm());
             assertThat(workshop.lengthMade(slitting))
                     .as("length of each strip")
                     .hasSize(slit.strips().size())

@@ -27,6 +27,7 @@ import org.springframework.context.ConfigurableApplicationContext;
  * sent again with the same command id, and in the end everything has happened exactly once.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@SuppressWarnings("NullAway.Init") // set before the first test, or no test runs
 class ContainerFaultsTest {
 
     private static final Duration RECOVERY = Duration.ofSeconds(90);

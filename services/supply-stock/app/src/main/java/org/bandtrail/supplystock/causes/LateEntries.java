@@ -82,7 +82,7 @@ final class LateEntries {
                 .filter(told -> told.fact() != null && told.target().kind() == PlaceKind.TREE)
                 .collect(Collectors.groupingBy(told -> Objects.requireNonNull(told.fact())));
         return byFact.entrySet().stream()
-                .filter(fact -> fact.getValue().stream().noneMatch(told -> kind.equals(told.kind())))
+                .filter(fact -> fact.getValue().stream().noneMatch(told -> Objects.equals(kind, told.kind())))
                 .sorted(Map.Entry.comparingByKey())
                 .findFirst()
                 .map(fact -> cause(

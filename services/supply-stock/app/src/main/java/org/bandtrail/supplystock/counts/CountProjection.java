@@ -169,7 +169,11 @@ final class CountProjection implements Projection {
         jdbc.sql("""
                         UPDATE stock_count SET stage = ?, cancelled_because = ?, closed_by = ?, closed_at = ?
                         WHERE count_id = ?""")
-                .params(stage, why, by, at.atOffset(ZoneOffset.UTC), count.value())
+                .param(stage)
+                .param(why)
+                .param(by)
+                .param(at.atOffset(ZoneOffset.UTC))
+                .param(count.value())
                 .update();
     }
 

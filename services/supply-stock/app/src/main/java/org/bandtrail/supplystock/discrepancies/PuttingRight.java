@@ -69,12 +69,9 @@ class PuttingRight {
         boolean out = balance > 0;
         SiteId site = site(way);
         String other = way.other();
-        boolean takenFromOther = out && other != null;
-        Place through = follow(
-                way.reel() ? "reel" : "batch",
-                takenFromOther ? other : way.id(),
-                way.through(),
-                out && !takenFromOther ? 1 : way.quantity());
+        String giver = out && other != null ? other : way.id();
+        Place through =
+                follow(way.reel() ? "reel" : "batch", giver, way.through(), out && other == null ? 1 : way.quantity());
         send(way, way.id(), out ? way.place() : through, out ? through : way.place(), other, site);
         if (other != null) {
             Place theirs = opposite(way, other, out);

@@ -48,10 +48,9 @@ final class KitLifeProjection implements Projection {
                 case KitEvent.Reserved reserved -> reserved(reserved);
                 case KitEvent.Released released ->
                     jdbc.sql("UPDATE kit_life SET released_at = ?, release_reason = ? WHERE kit_id = ?")
-                            .params(
-                                    time(released.occurred().happened()),
-                                    released.reason(),
-                                    released.kitId().value())
+                            .param(time(released.occurred().happened()))
+                            .param(released.reason())
+                            .param(released.kitId().value())
                             .update();
                 case KitEvent.HandedOut out -> handedOut(out);
                 case KitEvent.Signed signed ->

@@ -34,7 +34,8 @@ final class Writing {
             ON CONFLICT (one) DO UPDATE
             SET position = EXCLUDED.position, closed_through = EXCLUDED.closed_through\
             """)
-                .params(position, page.closedThrough == null ? null : page.closedThrough.toString())
+                .param(position)
+                .param(page.closedThrough == null ? null : page.closedThrough.toString())
                 .update();
     }
 

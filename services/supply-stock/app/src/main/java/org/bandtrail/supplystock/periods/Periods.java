@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -27,9 +28,9 @@ public class Periods {
     /** The last closed month, null if none is. */
     public @Nullable YearMonth closedThrough() {
         return jdbc.sql("SELECT max(month) AS month FROM period_closing")
-                .query((row, number) -> month(row))
-                .list()
-                .getFirst();
+                .query((row, number) -> Optional.ofNullable(month(row)))
+                .single()
+                .orElse(null);
     }
 
     /** Whether a month is closed; all months before a closed one are. */

@@ -20,6 +20,7 @@ import org.bandtrail.supplystock.reels.ReelBalances;
 import org.bandtrail.supplystock.reels.ReelCommand;
 import org.bandtrail.supplystock.reels.ReelEvent;
 import org.bandtrail.supplystock.relocations.Relocating;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** Sends a slitting's commands to the wide reel and its strips, inside one work: all or nothing. */
@@ -109,8 +110,8 @@ class Slitter {
                 .sum();
     }
 
-    private static long paidIn(Object answer) {
-        return ((List<?>) answer)
+    private static long paidIn(@Nullable Object answer) {
+        return ((List<?>) Objects.requireNonNull(answer))
                 .stream()
                         .flatMap(event -> ((ReelEvent) event).entry().charges().stream())
                         .mapToLong(Charge::minor)

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.supplystock.holdings.Entry;
@@ -85,7 +86,7 @@ final class BooksInATest {
     }
 
     private Suspect suspect(ReelId id) {
-        Reel reel = reels.get(id);
+        Reel reel = Objects.requireNonNull(reels.get(id));
         return new Suspect(
                 id.value(),
                 kind(id),
@@ -94,7 +95,7 @@ final class BooksInATest {
     }
 
     private @org.jspecify.annotations.Nullable String kind(ReelId id) {
-        var kind = reels.get(id).kind();
+        var kind = Objects.requireNonNull(reels.get(id)).kind();
         return kind == null ? null : kind.name();
     }
 

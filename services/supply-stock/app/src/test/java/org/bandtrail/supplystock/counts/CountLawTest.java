@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import org.bandtrail.kernel.DepotId;
@@ -54,11 +55,11 @@ class CountLawTest {
             reels.compute(id, (same, reel) -> next(reel, (ReelCommand) command));
         }
 
-        figures.forEach(
-                (line, figure) -> assertThat(reels.get(line.id()).holding().at(line.place()))
-                        .as("seed %d, %s", seed, line.key())
-                        .isEqualTo(figure));
-        reels.forEach((id, reel) -> law(reel.holding(), costBefore.get(id), seed));
+        figures.forEach((line, figure) -> assertThat(
+                        Objects.requireNonNull(reels.get(line.id())).holding().at(line.place()))
+                .as("seed %d, %s", seed, line.key())
+                .isEqualTo(figure));
+        reels.forEach((id, reel) -> law(reel.holding(), Objects.requireNonNull(costBefore.get(id)), seed));
         return approved.postings().size();
     }
 
@@ -137,8 +138,9 @@ class CountLawTest {
         }
         count = CountSamples.next(count, finish(false));
         for (SheetLine.Key key : new ArrayList<>(count.again())) {
-            SheetLine line = count.lines().get(key).sheet();
-            count = CountSamples.next(count, enter(line, line.place(), figures.get(line), false, FINN));
+            SheetLine line = Objects.requireNonNull(count.lines().get(key)).sheet();
+            count = CountSamples.next(
+                    count, enter(line, line.place(), Objects.requireNonNull(figures.get(line)), false, FINN));
         }
         if (count.stage() == Count.Stage.COUNTING) {
             count = CountSamples.next(count, finish(false));

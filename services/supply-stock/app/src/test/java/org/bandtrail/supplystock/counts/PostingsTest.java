@@ -7,6 +7,7 @@ import static org.bandtrail.supplystock.counts.CountSamples.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.bandtrail.supplystock.holdings.Place;
 import org.junit.jupiter.api.Test;
 
@@ -74,8 +75,8 @@ class PostingsTest {
         commands.add(finish(false));
         Count count = after(commands.toArray(CountCommand[]::new));
         for (SheetLine.Key key : List.copyOf(count.again())) {
-            SheetLine line = count.lines().get(key).sheet();
-            count = next(count, enter(line, line.place(), figures.get(line), false, FINN));
+            SheetLine line = Objects.requireNonNull(count.lines().get(key)).sheet();
+            count = next(count, enter(line, line.place(), Objects.requireNonNull(figures.get(line)), false, FINN));
         }
         if (count.stage() == Count.Stage.COUNTING) {
             count = next(count, finish(false));

@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The one spelling rule of all identities: upper-case letters, digits and dashes, 1 to 40 characters. Services use it for
- * identities of their own, such as a purchase's.
+ * The one spelling rule of all identities: upper-case letters, digits and dashes, 1 to 40 characters. Services use
+ * it for identities of their own, such as a purchase's.
  */
 public final class Identity {
     private static final Pattern SPELLING = Pattern.compile("[A-Z0-9][A-Z0-9-]{0,39}");

@@ -5,7 +5,10 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What supply-stock says about where material came from and went, and about recalled lots. mm of reels, pieces of batches. */
+/**
+ * What supply-stock says about where material came from and went, and about recalled lots. mm of reels, pieces of
+ * batches.
+ */
 public final class Traced {
     private Traced() {}
 

@@ -87,7 +87,10 @@ public final class Tracing {
         return neighbour.get("/recalls/" + recallId, Map.of(), Traced.Recalled.class);
     }
 
-    /** One page of where something of a recalled lot is now, at these kinds of places parted by commas; empty for all. */
+    /**
+     * One page of where something of a recalled lot is now, at these kinds of places parted by commas; empty for
+     * all.
+     */
     public Rows<Traced.At> stillAt(String recallId, String kinds, @Nullable String after, int limit) {
         Map<String, Object> asked = new HashMap<>(Map.of("kind", kinds, "limit", limit));
         asked.put("after", after == null ? "" : after);

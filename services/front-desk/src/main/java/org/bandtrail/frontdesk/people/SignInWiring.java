@@ -8,7 +8,6 @@ import org.bandtrail.frontdesk.FrontDeskSettings;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
-import org.springframework.http.HttpMethod;
 import org.springframework.security.authorization.AuthorizationDecision;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.http.SessionCreationPolicy;
@@ -45,90 +44,13 @@ class SignInWiring {
     @Bean
     @Order(2)
     SecurityFilterChain forPeople(HttpSecurity http) {
-        return http.authorizeHttpRequests(requests -> requests.requestMatchers(
-                                "/style/**", "/script/**", "/mark.svg", "/type/**", "/sign-in", "/error")
-                        .permitAll()
-                        .requestMatchers("/actuator/health/**", "/actuator/health")
-                        .permitAll()
-                        .requestMatchers("/people/**", "/people")
-                        .hasRole("LEAD")
-                        .requestMatchers(HttpMethod.POST, "/settings")
-                        .authenticated()
-                        .requestMatchers(HttpMethod.POST, "/reels", "/batches", "/handouts", "/returns", "/loads")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/reels/new", "/batches/new", "/handouts/new", "/returns/new", "/loads/new")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/kits/new")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/kits", "/kits/plan", "/kits/*/hand-out", "/kits/*/release")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/kits/*/sign")
-                        .hasAnyRole("DEPOT", "CREW", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/orders", "/orders/**", "/deliveries", "/deliveries/**")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/orders/new", "/deliveries/new")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/suppliers", "/suppliers/**")
-                        .hasAnyRole("DEPOT", "FINANCE", "LEAD")
-                        .requestMatchers(
-                                HttpMethod.POST,
-                                "/transfers",
-                                "/transfers/**",
-                                "/bins",
-                                "/bins/put",
-                                "/vehicles",
-                                "/vehicles/**",
-                                "/set-aside",
-                                "/set-aside/release",
-                                "/slittings",
-                                "/set-up/**")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/transfers/new", "/slittings/new", "/set-up/**")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/counts/rules")
-                        .hasRole("LEAD")
-                        .requestMatchers(HttpMethod.POST, "/counts", "/counts/**", "/discrepancies/**")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/counts/new")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/recalls")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/recalls/new")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/audit/settle")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/import/**", "/import", "/sites/new", "/trees/new")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/sites", "/trees")
-                        .hasAnyRole("DEPOT", "LEAD")
-                        .requestMatchers("/bands/new", "/bands/*/visit", "/bands/*/take-down")
-                        .hasAnyRole("CREW", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/bands", "/bands/**")
-                        .hasAnyRole("CREW", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/reorder/**")
-                        .hasAnyRole("DEPOT", "FINANCE", "LEAD")
-                        .requestMatchers(
-                                HttpMethod.POST,
-                                "/cost-policies",
-                                "/months/**",
-                                "/grants",
-                                "/grants/**",
-                                "/budgets",
-                                "/budgets/**")
-                        .hasAnyRole("FINANCE", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/journal/**")
-                        .hasAnyRole("FINANCE", "LEAD")
-                        .requestMatchers(
-                                HttpMethod.POST, "/invoices/**", "/landed-costs/**", "/write-downs", "/tolerances")
-                        .hasAnyRole("FINANCE", "LEAD")
-                        .requestMatchers("/invoices/new", "/landed-costs/new")
-                        .hasAnyRole("FINANCE", "LEAD")
-                        .requestMatchers("/grants/new", "/grants/shares/new", "/budgets/new")
-                        .hasAnyRole("FINANCE", "LEAD")
-                        .requestMatchers(HttpMethod.POST, "/**")
-                        .hasRole("LEAD")
-                        .anyRequest()
-                        .authenticated())
+        return http.authorizeHttpRequests(requests -> {
+                    requests.requestMatchers("/style/**", "/script/**", "/mark.svg", "/type/**", "/sign-in", "/error")
+                            .permitAll()
+                            .requestMatchers("/actuator/health/**", "/actuator/health")
+                            .permitAll();
+                    WhoMay.decide(requests);
+                })
                 .formLogin(form -> form.loginPage("/sign-in").permitAll().successHandler(new FrontDoor()))
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(POLICY)))

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * A wide reel seen from above, across its width, to scale: strips side by side from the left edge, then the trim, then
- * what is planned beyond the reel's edge. One drawing is {@value #WIDE} pixels for the reel, or for the strips if they are wider.
+ * A wide reel seen from above, across its width, to scale: strips side by side from the left edge, then the trim,
+ * then what is planned beyond the reel's edge. One drawing is {@value #WIDE} pixels for the reel, or for the strips
+ * if they are wider.
  *
  * @param parts from left to right
  * @param edge x of the reel's right edge, in pixels

@@ -19,7 +19,10 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** Spend along every way of adding up, and the front door of finance: what was spent, what waits, can the month close. */
+/**
+ * Spend along every way of adding up, and the front door of finance: what was spent, what waits, can the month
+ * close.
+ */
 @Controller
 class SpendController {
     private final Finance finance;

@@ -9,9 +9,9 @@ import java.util.Map;
 import org.bandtrail.frontdesk.neighbours.Traced;
 
 /**
- * The way of a lot as threads: from the deliveries through each reel or batch to where it is now. A thread is as thick as
- * its share of all that is drawn; tape, mesh and pieces are compared by share of their own reel or batch, because metres
- * and pieces have no common measure. What would be too many rows is drawn as one.
+ * The way of a lot as threads: from the deliveries through each reel or batch to where it is now. A thread is as
+ * thick as its share of all that is drawn; tape, mesh and pieces are compared by share of their own reel or batch,
+ * because metres and pieces have no common measure. What would be too many rows is drawn as one.
  *
  * @param width of the view box
  * @param height of the view box

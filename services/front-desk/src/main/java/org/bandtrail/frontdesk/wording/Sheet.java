@@ -26,7 +26,10 @@ final class Sheet {
     /** Spreadsheets keep 15 significant digits of a number; a longer one is text, so that no digit is lost. */
     private static final long EXACT = 999_999_999_999_999L;
 
-    /** The most characters that spreadsheet programs read in one cell (common practice); longer text ends in an ellipsis. */
+    /**
+     * The most characters that spreadsheet programs read in one cell (common practice); longer text ends in an
+     * ellipsis.
+     */
     private static final int CELL = 32_767;
 
     /** Date, time and the letters UTC; letters are escaped one by one because quotes break the styles part. */

@@ -1,0 +1,69 @@
+package org.bandtrail.frontdesk.people;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpMethod;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+
+/**
+ * Who may open which page and send which form. Whoever signed in reads everything but people and the forms of others; what
+ * nobody is named for is for the lead. The first line that fits counts.
+ *
+ * @param method POST for a form that is sent, null for a page as well
+ * @param roles who may
+ * @param paths patterns of addresses
+ */
+record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
+    private static final List<Role> DEPOT = List.of(Role.DEPOT, Role.LEAD);
+    private static final List<Role> CREW = List.of(Role.CREW, Role.LEAD);
+    private static final List<Role> MONEY = List.of(Role.FINANCE, Role.LEAD);
+    private static final List<Role> DEPOT_AND_MONEY = List.of(Role.DEPOT, Role.FINANCE, Role.LEAD);
+
+    private static final List<WhoMay> RULES = List.of(
+            page(List.of(Role.LEAD), "/people", "/people/**"),
+            form(List.of(Role.values()), "/settings"),
+            form(DEPOT, "/reels", "/batches", "/handouts", "/returns", "/loads", "/audit/settle"),
+            page(DEPOT, "/reels/new", "/batches/new", "/handouts/new", "/returns/new", "/loads/new", "/kits/new"),
+            form(DEPOT, "/kits", "/kits/plan", "/kits/*/hand-out", "/kits/*/release"),
+            form(List.of(Role.DEPOT, Role.CREW, Role.LEAD), "/kits/*/sign"),
+            form(DEPOT, "/orders", "/orders/**", "/deliveries", "/deliveries/**"),
+            page(DEPOT, "/orders/new", "/deliveries/new"),
+            form(DEPOT_AND_MONEY, "/suppliers", "/suppliers/**", "/reorder/**"),
+            form(DEPOT, "/transfers", "/transfers/**", "/bins", "/bins/put", "/vehicles", "/vehicles/**"),
+            form(DEPOT, "/set-aside", "/set-aside/release", "/slittings", "/set-up/**"),
+            page(DEPOT, "/transfers/new", "/slittings/new", "/set-up/**"),
+            form(List.of(Role.LEAD), "/counts/rules"),
+            form(DEPOT, "/counts", "/counts/**", "/discrepancies/**", "/recalls"),
+            page(DEPOT, "/counts/new", "/recalls/new"),
+            form(DEPOT, "/sites", "/trees"),
+            page(DEPOT, "/import", "/import/**", "/sites/new", "/trees/new"),
+            form(CREW, "/bands", "/bands/**"),
+            page(CREW, "/bands/new", "/bands/*/visit", "/bands/*/take-down"),
+            form(MONEY, "/cost-policies", "/months/**", "/grants", "/grants/**", "/budgets", "/budgets/**"),
+            form(MONEY, "/journal/**", "/invoices/**", "/landed-costs/**", "/write-downs", "/tolerances"),
+            page(MONEY, "/invoices/new", "/landed-costs/new", "/grants/new", "/grants/shares/new", "/budgets/new"),
+            form(List.of(Role.LEAD), "/**"));
+
+    private static WhoMay form(List<Role> roles, String... paths) {
+        return new WhoMay(HttpMethod.POST, roles, paths);
+    }
+
+    private static WhoMay page(List<Role> roles, String... paths) {
+        return new WhoMay(null, roles, paths);
+    }
+
+    /** Lets these rules decide, in their order. */
+    static void decide(
+            AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
+        for (WhoMay rule : RULES) {
+            String[] roles = rule.roles().stream().map(Role::name).toArray(String[]::new);
+            if (rule.method() == null) {
+                requests.requestMatchers(rule.paths()).hasAnyRole(roles);
+            } else {
+                requests.requestMatchers(rule.method(), rule.paths()).hasAnyRole(roles);
+            }
+        }
+        requests.anyRequest().authenticated();
+    }
+}

@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.bandtrail.frontdesk.neighbours.Installs;
+import org.bandtrail.frontdesk.neighbours.field.Installs;
 import org.jspecify.annotations.Nullable;
 
 /** The words for what a visit can say. */

@@ -2,8 +2,8 @@ package org.bandtrail.frontdesk.bands;
 
 import java.util.List;
 import java.util.Map;
-import org.bandtrail.frontdesk.neighbours.Stock;
-import org.bandtrail.frontdesk.neighbours.SupplyStock;
+import org.bandtrail.frontdesk.neighbours.depot.Stock;
+import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.people.SignedIn;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;

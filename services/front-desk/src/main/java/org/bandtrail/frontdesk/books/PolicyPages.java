@@ -2,9 +2,9 @@ package org.bandtrail.frontdesk.books;
 
 import java.util.Map;
 import java.util.Optional;
-import org.bandtrail.frontdesk.neighbours.Ledger;
-import org.bandtrail.frontdesk.neighbours.LedgerReading;
 import org.bandtrail.frontdesk.neighbours.Soon;
+import org.bandtrail.frontdesk.neighbours.money.Ledger;
+import org.bandtrail.frontdesk.neighbours.money.LedgerReading;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.wording.Listing;

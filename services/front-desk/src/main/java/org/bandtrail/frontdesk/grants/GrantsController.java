@@ -2,9 +2,9 @@ package org.bandtrail.frontdesk.grants;
 
 import java.util.Map;
 import java.util.Optional;
-import org.bandtrail.frontdesk.neighbours.Finance;
-import org.bandtrail.frontdesk.neighbours.Funding;
 import org.bandtrail.frontdesk.neighbours.Soon;
+import org.bandtrail.frontdesk.neighbours.money.Finance;
+import org.bandtrail.frontdesk.neighbours.money.Funding;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.wording.Listing;

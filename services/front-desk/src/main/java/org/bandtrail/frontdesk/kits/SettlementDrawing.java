@@ -3,7 +3,7 @@ package org.bandtrail.frontdesk.kits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToLongFunction;
-import org.bandtrail.frontdesk.neighbours.Kit;
+import org.bandtrail.frontdesk.neighbours.depot.Kit;
 
 /**
  * Handed out = fitted + returned + scrapped + missing + elsewhere + still out, drawn as one bar, as wide as the

@@ -2,9 +2,9 @@ package org.bandtrail.frontdesk.kits;
 
 import java.util.Map;
 import java.util.Optional;
-import org.bandtrail.frontdesk.neighbours.Kit;
-import org.bandtrail.frontdesk.neighbours.Kits;
 import org.bandtrail.frontdesk.neighbours.Soon;
+import org.bandtrail.frontdesk.neighbours.depot.Kit;
+import org.bandtrail.frontdesk.neighbours.depot.Kits;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;

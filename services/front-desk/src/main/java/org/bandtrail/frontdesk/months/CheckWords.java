@@ -1,7 +1,7 @@
 package org.bandtrail.frontdesk.months;
 
 import java.util.Map;
-import org.bandtrail.frontdesk.neighbours.Months;
+import org.bandtrail.frontdesk.neighbours.money.Months;
 import org.jspecify.annotations.Nullable;
 
 /**

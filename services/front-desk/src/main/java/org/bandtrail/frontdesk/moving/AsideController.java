@@ -2,10 +2,10 @@ package org.bandtrail.frontdesk.moving;
 
 import java.util.Map;
 import java.util.Optional;
-import org.bandtrail.frontdesk.neighbours.DepotWork;
-import org.bandtrail.frontdesk.neighbours.Moved;
 import org.bandtrail.frontdesk.neighbours.Soon;
-import org.bandtrail.frontdesk.neighbours.SupplyStock;
+import org.bandtrail.frontdesk.neighbours.depot.DepotWork;
+import org.bandtrail.frontdesk.neighbours.depot.Moved;
+import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.wording.Listing;

@@ -1,6 +1,18 @@
 package org.bandtrail.frontdesk.neighbours;
 
 import org.bandtrail.frontdesk.FrontDeskSettings;
+import org.bandtrail.frontdesk.neighbours.depot.Counting;
+import org.bandtrail.frontdesk.neighbours.depot.DepotWork;
+import org.bandtrail.frontdesk.neighbours.depot.Kits;
+import org.bandtrail.frontdesk.neighbours.depot.Purchasing;
+import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
+import org.bandtrail.frontdesk.neighbours.depot.Tracing;
+import org.bandtrail.frontdesk.neighbours.field.Inspections;
+import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.money.Finance;
+import org.bandtrail.frontdesk.neighbours.money.Invoicing;
+import org.bandtrail.frontdesk.neighbours.money.LedgerReading;
+import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -10,68 +22,76 @@ import tools.jackson.databind.json.JsonMapper;
 @Configuration(proxyBeanMethods = false)
 class NeighboursWiring {
 
-    @Bean
-    SupplyStock supplyStock(
+    @Bean("supply-stock-service")
+    Neighbour supplyStockNeighbour(
             @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new SupplyStock(new Neighbour("supply-stock", url, settings.serviceKey(), json));
+        return new Neighbour("supply-stock", url, settings.serviceKey(), json);
     }
 
-    @Bean
-    Finance finance(
-            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new Finance(new Neighbour("supply-stock", url, settings.serviceKey(), json));
-    }
-
-    @Bean
-    LedgerReading ledgerReading(
-            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new LedgerReading(new Neighbour("supply-stock", url, settings.serviceKey(), json));
-    }
-
-    @Bean
-    Kits kits(@Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new Kits(new Neighbour("supply-stock", url, settings.serviceKey(), json));
-    }
-
-    @Bean
-    Counting counting(
-            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new Counting(new Neighbour("supply-stock", url, settings.serviceKey(), json));
-    }
-
-    @Bean
-    Purchasing purchasing(
-            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new Purchasing(new Neighbour("supply-stock", url, settings.serviceKey(), json));
-    }
-
-    @Bean
-    Invoicing invoicing(
-            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new Invoicing(new Neighbour("supply-stock", url, settings.serviceKey(), json));
-    }
-
-    @Bean
-    Tracing tracing(
-            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new Tracing(new Neighbour("supply-stock", url, settings.serviceKey(), json));
-    }
-
-    @Bean
-    DepotWork depotWork(
-            @Value("${bandtrail.feeds.supply-stock.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new DepotWork(new Neighbour("supply-stock", url, settings.serviceKey(), json));
-    }
-
-    @Bean
-    SiteInstalls siteInstalls(
+    @Bean("site-installs-service")
+    Neighbour siteInstallsNeighbour(
             @Value("${bandtrail.feeds.site-installs.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new SiteInstalls(new Neighbour("site-installs", url, settings.serviceKey(), json));
+        return new Neighbour("site-installs", url, settings.serviceKey(), json);
+    }
+
+    @Bean("inspections-service")
+    Neighbour inspectionsNeighbour(
+            @Value("${bandtrail.feeds.inspections.url}") String url, FrontDeskSettings settings, JsonMapper json) {
+        return new Neighbour("inspections", url, settings.serviceKey(), json);
     }
 
     @Bean
-    Inspections inspections(
-            @Value("${bandtrail.feeds.inspections.url}") String url, FrontDeskSettings settings, JsonMapper json) {
-        return new Inspections(new Neighbour("inspections", url, settings.serviceKey(), json));
+    SupplyStock supplyStock(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new SupplyStock(neighbour);
+    }
+
+    @Bean
+    Finance finance(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new Finance(neighbour);
+    }
+
+    @Bean
+    LedgerReading ledgerReading(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new LedgerReading(neighbour);
+    }
+
+    @Bean
+    Kits kits(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new Kits(neighbour);
+    }
+
+    @Bean
+    Counting counting(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new Counting(neighbour);
+    }
+
+    @Bean
+    Purchasing purchasing(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new Purchasing(neighbour);
+    }
+
+    @Bean
+    Invoicing invoicing(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new Invoicing(neighbour);
+    }
+
+    @Bean
+    Tracing tracing(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new Tracing(neighbour);
+    }
+
+    @Bean
+    DepotWork depotWork(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new DepotWork(neighbour);
+    }
+
+    @Bean
+    SiteInstalls siteInstalls(@Qualifier("site-installs-service") Neighbour neighbour) {
+        return new SiteInstalls(neighbour);
+    }
+
+    @Bean
+    Inspections inspections(@Qualifier("inspections-service") Neighbour neighbour) {
+        return new Inspections(neighbour);
     }
 }

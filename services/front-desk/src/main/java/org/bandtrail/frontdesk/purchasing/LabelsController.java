@@ -1,7 +1,7 @@
 package org.bandtrail.frontdesk.purchasing;
 
 import java.util.Map;
-import org.bandtrail.frontdesk.neighbours.Purchasing;
+import org.bandtrail.frontdesk.neighbours.depot.Purchasing;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;

@@ -3,7 +3,7 @@ package org.bandtrail.frontdesk.slitting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
-import org.bandtrail.frontdesk.neighbours.Stock;
+import org.bandtrail.frontdesk.neighbours.depot.Stock;
 
 /**
  * What somebody wants to cut out of a wide reel, before it is done. All widths in millimetres.

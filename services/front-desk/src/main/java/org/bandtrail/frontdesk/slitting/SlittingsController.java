@@ -1,9 +1,9 @@
 package org.bandtrail.frontdesk.slitting;
 
 import java.util.Map;
-import org.bandtrail.frontdesk.neighbours.DepotWork;
-import org.bandtrail.frontdesk.neighbours.Moved;
 import org.bandtrail.frontdesk.neighbours.Rows;
+import org.bandtrail.frontdesk.neighbours.depot.DepotWork;
+import org.bandtrail.frontdesk.neighbours.depot.Moved;
 import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;

@@ -3,7 +3,7 @@ package org.bandtrail.frontdesk.spend;
 import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.bandtrail.frontdesk.neighbours.Spending;
+import org.bandtrail.frontdesk.neighbours.money.Spending;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.util.UriComponentsBuilder;

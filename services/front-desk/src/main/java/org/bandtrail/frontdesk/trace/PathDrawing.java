@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.bandtrail.frontdesk.neighbours.Traced;
+import org.bandtrail.frontdesk.neighbours.depot.Traced;
 
 /**
  * The way of a lot as threads: from the deliveries through each reel or batch to where it is now. A thread is as

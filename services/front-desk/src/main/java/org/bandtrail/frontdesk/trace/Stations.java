@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToLongFunction;
-import org.bandtrail.frontdesk.neighbours.Traced;
+import org.bandtrail.frontdesk.neighbours.depot.Traced;
 
 /** The kinds of places of a trace in the order of the trail, with the word people use. */
 final class Stations {

@@ -2,8 +2,8 @@ package org.bandtrail.frontdesk.trace;
 
 import java.util.List;
 import org.bandtrail.frontdesk.neighbours.Rows;
-import org.bandtrail.frontdesk.neighbours.Traced;
-import org.bandtrail.frontdesk.neighbours.Tracing;
+import org.bandtrail.frontdesk.neighbours.depot.Traced;
+import org.bandtrail.frontdesk.neighbours.depot.Tracing;
 import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;

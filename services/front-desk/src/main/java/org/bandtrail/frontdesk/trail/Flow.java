@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.bandtrail.frontdesk.neighbours.Stock;
+import org.bandtrail.frontdesk.neighbours.depot.Stock;
 import org.bandtrail.frontdesk.wording.Figures;
 
 /**

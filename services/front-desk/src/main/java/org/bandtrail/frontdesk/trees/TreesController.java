@@ -2,10 +2,10 @@ package org.bandtrail.frontdesk.trees;
 
 import java.util.Map;
 import java.util.Optional;
-import org.bandtrail.frontdesk.neighbours.Installs;
 import org.bandtrail.frontdesk.neighbours.Rows;
-import org.bandtrail.frontdesk.neighbours.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.Soon;
+import org.bandtrail.frontdesk.neighbours.field.Installs;
+import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;

@@ -3,7 +3,7 @@ package org.bandtrail.frontdesk.kits;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.bandtrail.frontdesk.neighbours.Kit;
+import org.bandtrail.frontdesk.neighbours.depot.Kit;
 import org.junit.jupiter.api.Test;
 
 class SettlementDrawingTest {

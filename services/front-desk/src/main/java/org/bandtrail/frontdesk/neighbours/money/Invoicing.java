@@ -1,7 +1,9 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.money;
 
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -40,7 +42,7 @@ public final class Invoicing {
 
     /** All invoices, page after page. */
     public List<Papers.Invoice> allInvoices() {
-        return neighbour.everything(after -> invoices(SupplyStock.withAfter(Map.of(), after)));
+        return neighbour.everything(after -> invoices(Rows.withAfter(Map.of(), after)));
     }
 
     /** One invoice beside orders and deliveries. */
@@ -62,8 +64,7 @@ public final class Invoicing {
 
     /** All suppliers. */
     public List<Papers.Supplier> suppliers() {
-        return neighbour.everything(
-                after -> neighbour.get("/suppliers", SupplyStock.withAfter(Map.of(), after), SUPPLIERS));
+        return neighbour.everything(after -> neighbour.get("/suppliers", Rows.withAfter(Map.of(), after), SUPPLIERS));
     }
 
     /** Freight and duty, newest first. */
@@ -73,7 +74,7 @@ public final class Invoicing {
 
     /** All of it, page after page. */
     public List<LandedCosts.Row> allLandedCosts() {
-        return neighbour.everything(after -> landedCosts(SupplyStock.withAfter(Map.of(), after)));
+        return neighbour.everything(after -> landedCosts(Rows.withAfter(Map.of(), after)));
     }
 
     /** One landed cost with its shares. */
@@ -98,7 +99,7 @@ public final class Invoicing {
 
     /** All write-downs, page after page. */
     public List<LandedCosts.WriteDown> allWriteDowns() {
-        return neighbour.everything(after -> writeDowns(SupplyStock.withAfter(Map.of(), after)));
+        return neighbour.everything(after -> writeDowns(Rows.withAfter(Map.of(), after)));
     }
 
     /** Every policy, the one that holds first. */

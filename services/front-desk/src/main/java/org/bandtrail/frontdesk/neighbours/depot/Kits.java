@@ -1,8 +1,10 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.depot;
 
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -28,7 +30,7 @@ public final class Kits {
 
     /** All kits. */
     public List<Kit.Life> all() {
-        return neighbour.everything(after -> kits(SupplyStock.withAfter(Map.of("limit", "1000"), after)));
+        return neighbour.everything(after -> kits(Rows.withAfter(Map.of("limit", "1000"), after)));
     }
 
     /** One kit with everything about it. */

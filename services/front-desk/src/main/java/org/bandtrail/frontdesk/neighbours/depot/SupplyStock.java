@@ -1,8 +1,10 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.depot;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
+import org.bandtrail.frontdesk.neighbours.money.Books;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -48,7 +50,7 @@ public final class SupplyStock {
 
     /** All reels that answer to this, page after page. */
     public List<Stock.Reel> allReels(Map<String, String> asked) {
-        return neighbour.everything(after -> reels(withAfter(asked, after)));
+        return neighbour.everything(after -> reels(Rows.withAfter(asked, after)));
     }
 
     /** One reel with places and history. */
@@ -63,7 +65,7 @@ public final class SupplyStock {
 
     /** All batches that answer to this, page after page. */
     public List<Stock.Batch> allBatches(Map<String, String> asked) {
-        return neighbour.everything(after -> batches(withAfter(asked, after)));
+        return neighbour.everything(after -> batches(Rows.withAfter(asked, after)));
     }
 
     /** One batch with places and history. */
@@ -73,17 +75,17 @@ public final class SupplyStock {
 
     /** All supply items. */
     public List<Stock.Item> items() {
-        return neighbour.everything(after -> neighbour.get("/items", withAfter(Map.of(), after), ITEMS));
+        return neighbour.everything(after -> neighbour.get("/items", Rows.withAfter(Map.of(), after), ITEMS));
     }
 
     /** All depots. */
     public List<Stock.Depot> depots() {
-        return neighbour.everything(after -> neighbour.get("/depots", withAfter(Map.of(), after), DEPOTS));
+        return neighbour.everything(after -> neighbour.get("/depots", Rows.withAfter(Map.of(), after), DEPOTS));
     }
 
     /** All crews. */
     public List<Stock.Crew> crews() {
-        return neighbour.everything(after -> neighbour.get("/crews", withAfter(Map.of(), after), CREWS));
+        return neighbour.everything(after -> neighbour.get("/crews", Rows.withAfter(Map.of(), after), CREWS));
     }
 
     /** Kits handed out, newest first. */
@@ -93,7 +95,7 @@ public final class SupplyStock {
 
     /** All kits handed out. */
     public List<Stock.Handout> allHandouts() {
-        return neighbour.everything(after -> handouts(withAfter(Map.of(), after)));
+        return neighbour.everything(after -> handouts(Rows.withAfter(Map.of(), after)));
     }
 
     /** One page of places with something at them, in the order of their names. */
@@ -108,12 +110,7 @@ public final class SupplyStock {
 
     /** Reorder points of all items and depots. */
     public List<Books.ReorderPoint> reorderPoints() {
-        return neighbour.everything(after -> neighbour.get("/reorder-points", withAfter(Map.of(), after), REORDER));
-    }
-
-    static Map<String, @Nullable Object> withAfter(Map<String, String> asked, @Nullable String after) {
-        Map<String, @Nullable Object> page = new HashMap<>(asked);
-        page.put("after", after);
-        return page;
+        return neighbour.everything(
+                after -> neighbour.get("/reorder-points", Rows.withAfter(Map.of(), after), REORDER));
     }
 }

@@ -1,4 +1,4 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.field;
 
 import java.time.Instant;
 import java.util.List;

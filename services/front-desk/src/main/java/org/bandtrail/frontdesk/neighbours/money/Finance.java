@@ -1,8 +1,10 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.money;
 
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -43,7 +45,7 @@ public final class Finance {
 
     /** All grants. */
     public List<Funding.Grant> grants() {
-        return neighbour.everything(after -> neighbour.get("/grants", SupplyStock.withAfter(Map.of(), after), GRANTS));
+        return neighbour.everything(after -> neighbour.get("/grants", Rows.withAfter(Map.of(), after), GRANTS));
     }
 
     /** One grant and what was agreed about it. */
@@ -53,8 +55,7 @@ public final class Finance {
 
     /** Who pays for which site, all versions by site and month. */
     public List<Funding.SiteShares> shares() {
-        return neighbour.everything(
-                after -> neighbour.get("/site-shares", SupplyStock.withAfter(Map.of(), after), SHARES));
+        return neighbour.everything(after -> neighbour.get("/site-shares", Rows.withAfter(Map.of(), after), SHARES));
     }
 
     /** What was spent of each grant so far. */
@@ -70,7 +71,7 @@ public final class Finance {
     /** All rows of spend along one way of adding up. */
     public List<Spending.Row> allSpend(Map<String, String> asked) {
         return neighbour.everything(after -> {
-            Spending.Page page = spend(SupplyStock.withAfter(asked, after));
+            Spending.Page page = spend(Rows.withAfter(asked, after));
             return new Rows<>(page.rows(), page.next());
         });
     }
@@ -82,7 +83,7 @@ public final class Finance {
 
     /** All charges behind a figure. */
     public List<Spending.Line> allLines(Map<String, String> asked) {
-        return neighbour.everything(after -> lines(SupplyStock.withAfter(asked, after)));
+        return neighbour.everything(after -> lines(Rows.withAfter(asked, after)));
     }
 
     /** What each site cost beside the work done there. */
@@ -92,8 +93,7 @@ public final class Finance {
 
     /** All budgets with actual and committed. */
     public List<Budgeting.Standing> budgets() {
-        return neighbour.everything(
-                after -> neighbour.get("/budgets", SupplyStock.withAfter(Map.of(), after), BUDGETS));
+        return neighbour.everything(after -> neighbour.get("/budgets", Rows.withAfter(Map.of(), after), BUDGETS));
     }
 
     /** One budget and what happened to it. */

@@ -1,7 +1,9 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.field;
 
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -40,6 +42,6 @@ public final class Inspections {
 
     /** All waste bags. */
     public List<Visits.Bag> bags() {
-        return neighbour.everything(after -> neighbour.get("/bags", SupplyStock.withAfter(Map.of(), after), BAGS));
+        return neighbour.everything(after -> neighbour.get("/bags", Rows.withAfter(Map.of(), after), BAGS));
     }
 }

@@ -1,7 +1,9 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.field;
 
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -24,7 +26,7 @@ public final class SiteInstalls {
 
     /** All sites. */
     public List<Installs.Site> sites() {
-        return neighbour.everything(after -> neighbour.get("/sites", SupplyStock.withAfter(Map.of(), after), SITES));
+        return neighbour.everything(after -> neighbour.get("/sites", Rows.withAfter(Map.of(), after), SITES));
     }
 
     /** Trees by site or text. */
@@ -34,7 +36,7 @@ public final class SiteInstalls {
 
     /** All trees that answer to this, page after page. */
     public List<Installs.Tree> allTrees(Map<String, String> asked) {
-        return neighbour.everything(after -> trees(SupplyStock.withAfter(asked, after)));
+        return neighbour.everything(after -> trees(Rows.withAfter(asked, after)));
     }
 
     /** One tree with its history and bands. */
@@ -49,7 +51,7 @@ public final class SiteInstalls {
 
     /** All bands that answer to this, page after page. */
     public List<Installs.Band> allBands(Map<String, String> asked) {
-        return neighbour.everything(after -> bands(SupplyStock.withAfter(asked, after)));
+        return neighbour.everything(after -> bands(Rows.withAfter(asked, after)));
     }
 
     /** One band with its history. */

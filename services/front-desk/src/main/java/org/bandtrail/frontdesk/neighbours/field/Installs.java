@@ -1,8 +1,9 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.field;
 
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import org.bandtrail.frontdesk.neighbours.Problem;
 import org.jspecify.annotations.Nullable;
 
 /** What site-installs says. Lengths in mm. */

@@ -1,4 +1,4 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.depot;
 
 import java.time.Instant;
 import java.time.LocalDate;

@@ -1,8 +1,9 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.depot;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -29,7 +30,7 @@ public final class Purchasing {
 
     /** All suppliers, page after page. */
     public List<Bought.Supplier> suppliers() {
-        return neighbour.everything(after -> neighbour.get("/suppliers", withAfter(Map.of(), after), SUPPLIERS));
+        return neighbour.everything(after -> neighbour.get("/suppliers", Rows.withAfter(Map.of(), after), SUPPLIERS));
     }
 
     /** One supplier with its quotes. */
@@ -51,7 +52,7 @@ public final class Purchasing {
 
     /** All orders, page after page. */
     public List<Bought.Order> allOrders() {
-        return neighbour.everything(after -> orders(withAfter(Map.of(), after)));
+        return neighbour.everything(after -> orders(Rows.withAfter(Map.of(), after)));
     }
 
     /** One order with its lines. */
@@ -66,7 +67,7 @@ public final class Purchasing {
 
     /** All deliveries, page after page. */
     public List<Bought.Delivery> allDeliveries() {
-        return neighbour.everything(after -> deliveries(withAfter(Map.of(), after)));
+        return neighbour.everything(after -> deliveries(Rows.withAfter(Map.of(), after)));
     }
 
     /** One delivery with everything in it. */
@@ -94,12 +95,5 @@ public final class Purchasing {
     /** Labels as PDF. */
     public byte[] labels(Map<String, ? extends @Nullable Object> asked) {
         return neighbour.get("/labels.pdf", asked, byte[].class);
-    }
-
-    private static Map<String, @Nullable Object> withAfter(Map<String, String> asked, @Nullable String after) {
-        Map<String, @Nullable Object> with = new HashMap<>(asked);
-        with.put("after", after);
-        with.put("limit", 1000);
-        return with;
     }
 }

@@ -1,8 +1,9 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.depot;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -35,7 +36,7 @@ public final class DepotWork {
 
     /** All transfers, page after page. */
     public List<Moved.Transfer> allTransfers() {
-        return neighbour.everything(after -> transfers(withAfter(after)));
+        return neighbour.everything(after -> transfers(Rows.withAfter(Map.of(), after)));
     }
 
     /** One transfer. */
@@ -45,7 +46,7 @@ public final class DepotWork {
 
     /** All bins, page after page. */
     public List<Moved.Bin> bins() {
-        return neighbour.everything(after -> neighbour.get("/bins", withAfter(after), BINS));
+        return neighbour.everything(after -> neighbour.get("/bins", Rows.withAfter(Map.of(), after), BINS));
     }
 
     /** One bin with what lies in it. */
@@ -60,7 +61,7 @@ public final class DepotWork {
 
     /** All that stands aside, page after page. */
     public List<Moved.Aside> aside() {
-        return neighbour.everything(after -> neighbour.get("/set-aside", withAfter(after), ASIDE));
+        return neighbour.everything(after -> neighbour.get("/set-aside", Rows.withAfter(Map.of(), after), ASIDE));
     }
 
     /** Slittings, the newest first. */
@@ -70,7 +71,7 @@ public final class DepotWork {
 
     /** All slittings, page after page. */
     public List<Moved.Slitting> allSlittings() {
-        return neighbour.everything(after -> slittings(withAfter(after)));
+        return neighbour.everything(after -> slittings(Rows.withAfter(Map.of(), after)));
     }
 
     /** One slitting with its strips. */
@@ -83,13 +84,5 @@ public final class DepotWork {
         return neighbour
                 .get("/slittings/labels", Map.of("reel", reelId, "strips", strips), Moved.Labels.class)
                 .labels();
-    }
-
-    private static Map<String, Object> withAfter(@Nullable String after) {
-        Map<String, Object> asked = new HashMap<>();
-        if (after != null) {
-            asked.put("after", after);
-        }
-        return asked;
     }
 }

@@ -1,7 +1,9 @@
-package org.bandtrail.frontdesk.neighbours;
+package org.bandtrail.frontdesk.neighbours.depot;
 
 import java.util.List;
 import java.util.Map;
+import org.bandtrail.frontdesk.neighbours.Neighbour;
+import org.bandtrail.frontdesk.neighbours.Rows;
 import org.jspecify.annotations.Nullable;
 import org.springframework.core.ParameterizedTypeReference;
 
@@ -32,7 +34,7 @@ public final class Counting {
 
     /** All counts. */
     public List<Counted.Count> allCounts() {
-        return neighbour.everything(after -> counts(SupplyStock.withAfter(Map.of("limit", "1000"), after)));
+        return neighbour.everything(after -> counts(Rows.withAfter(Map.of("limit", "1000"), after)));
     }
 
     /** One count with its lines. */
@@ -47,7 +49,7 @@ public final class Counting {
 
     /** The whole plan. */
     public List<Counted.Due> wholePlan() {
-        return neighbour.everything(after -> plan(SupplyStock.withAfter(Map.of("limit", "1000"), after)));
+        return neighbour.everything(after -> plan(Rows.withAfter(Map.of("limit", "1000"), after)));
     }
 
     /** The rules of counting that hold now. */
@@ -62,6 +64,6 @@ public final class Counting {
 
     /** All that does not add up. */
     public List<Counted.Question> allQuestions() {
-        return neighbour.everything(after -> questions(SupplyStock.withAfter(Map.of("limit", "200"), after)));
+        return neighbour.everything(after -> questions(Rows.withAfter(Map.of("limit", "200"), after)));
     }
 }

@@ -47,6 +47,11 @@ public record Delivery(List<DeliveredLine> lines, Map<String, State> state) {
         return switch (command) {
             case DeliveryCommand.Receive wish -> record(wish);
             case DeliveryCommand.Accept wish -> accept(wish);
+            case DeliveryCommand.NoteReleased fact ->
+                fact.whole() && state.get(fact.key()) == State.SET_ASIDE
+                        ? List.of(new DeliveryEvent.Released(
+                                fact.deliveryId(), fact.key(), fact.into(), fact.by(), fact.occurred()))
+                        : List.of();
             case DeliveryCommand.SendBack wish -> sendBack(wish);
         };
     }
@@ -136,6 +141,7 @@ public record Delivery(List<DeliveredLine> lines, Map<String, State> state) {
         return switch (event) {
             case DeliveryEvent.Recorded recorded -> recorded(recorded.lines());
             case DeliveryEvent.Accepted accepted -> with(accepted.keys(), State.ACCEPTED);
+            case DeliveryEvent.Released released -> with(List.of(released.key()), State.ACCEPTED);
             case DeliveryEvent.SentBack back -> with(back.keys(), State.SENT_BACK);
         };
     }

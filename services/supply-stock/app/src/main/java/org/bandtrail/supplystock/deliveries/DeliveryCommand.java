@@ -45,6 +45,23 @@ public sealed interface DeliveryCommand {
             Occurred occurred)
             implements DeliveryCommand {}
 
+    /**
+     * Fact of the same work: it was released for use on the page of what is set aside, where no delivery is asked. What
+     * this delivery does not have set aside is none of its business and changes nothing.
+     *
+     * @param key of the reel or batch
+     * @param into depot or bin it went to
+     * @param whole whether nothing of it is set aside any more; part of a batch may still be
+     */
+    record NoteReleased(
+            @TargetAggregateIdentifier DeliveryId deliveryId,
+            String key,
+            Place into,
+            boolean whole,
+            PersonId by,
+            Occurred occurred)
+            implements DeliveryCommand {}
+
     /** Wish: send some back to the supplier. Refused without a reason, or if one went back before. */
     record SendBack(
             @TargetAggregateIdentifier DeliveryId deliveryId,

@@ -37,6 +37,12 @@ public sealed interface DeliveryEvent {
     record Accepted(DeliveryId deliveryId, List<String> keys, Place into, PersonId by, Occurred occurred)
             implements DeliveryEvent {}
 
+    /** Released without asking the delivery, on the page of what is set aside; nothing of it waits any more. */
+    @StoredAs("delivery.released")
+    @Revision("1")
+    record Released(DeliveryId deliveryId, String key, Place into, PersonId by, Occurred occurred)
+            implements DeliveryEvent {}
+
     /** Some of it went back to the supplier. */
     @StoredAs("delivery.sent-back")
     @Revision("1")

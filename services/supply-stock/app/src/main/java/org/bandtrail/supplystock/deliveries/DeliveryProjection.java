@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.function.Function;
 import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
-import org.bandtrail.supplystock.batches.BatchEvent;
 import org.bandtrail.supplystock.holdings.StockMove;
 import org.bandtrail.supplystock.reels.ReelEvent;
 import org.jspecify.annotations.Nullable;
@@ -35,7 +34,7 @@ final class DeliveryProjection implements Projection {
 
     @Override
     public List<Class<?>> listensTo() {
-        return List.of(DeliveryEvent.class, ReelEvent.class, BatchEvent.class);
+        return List.of(DeliveryEvent.class, ReelEvent.class);
     }
 
     private record Piece(DeliveredLine line, DeliveredHolding holding) {}
@@ -47,10 +46,7 @@ final class DeliveryProjection implements Projection {
                 case DeliveryEvent event -> apply(event);
                 case ReelEvent.Relocated moved
                 when moved.what() == StockMove.RELEASED ->
-                    released("reel", moved.reelId().value());
-                case BatchEvent.Relocated moved
-                when moved.what() == StockMove.RELEASED ->
-                    released("batch", moved.batchId().value());
+                    released(moved.reelId().value());
                 default -> {} // other moves change nothing about what was delivered
             }
         }
@@ -65,15 +61,16 @@ final class DeliveryProjection implements Projection {
                 insertPieces(recorded);
             }
             case DeliveryEvent.Accepted accepted -> set(accepted.keys(), Delivery.State.ACCEPTED);
+            case DeliveryEvent.Released released -> set(List.of(released.key()), Delivery.State.ACCEPTED);
             case DeliveryEvent.SentBack back -> set(back.keys(), Delivery.State.SENT_BACK);
         }
     }
 
-    /** Released on the page of what is set aside: it is in stock, whichever page it was done on. */
-    private void released(String holding, String id) {
+    /** A reel released before deliveries were told of it: histories of that time have only the reel's own event. */
+    private void released(String reel) {
         jdbc.sql("""
                         UPDATE delivered_holding SET state = 'accepted'
-                        WHERE holding = ? AND id = ? AND state = 'set aside'""").params(holding, id).update();
+                        WHERE holding = 'reel' AND id = ? AND state = 'set aside'""").param(reel).update();
     }
 
     private void insertHead(DeliveryEvent.Recorded recorded) {

@@ -68,10 +68,8 @@ class AfterDelivery {
         commands.send(new DeliveryCommand.Accept(delivery, keys, into, by, occurred));
         for (String key : keys) {
             recalls.refuseIfRecalled(key.substring(0, key.indexOf('/')), key.substring(key.indexOf('/') + 1));
-            Place now = now(key, depot);
-            if (now.kind() == PlaceKind.SET_ASIDE) { // otherwise somebody released it on the page of what is set aside
-                commands.send(relocate(key, StockMove.RELEASED, now, into, delivery.value(), null, by, occurred));
-            }
+            Place aside = Place.setAside(depot); // what a batch has elsewhere was released by hand before
+            commands.send(relocate(key, StockMove.RELEASED, aside, into, delivery.value(), null, by, occurred));
         }
     }
 

@@ -88,6 +88,15 @@ public class Relocating {
         return most(batches.places(batch.value()), depot);
     }
 
+    /** How many pieces of a batch the books have set aside at a depot. */
+    public long aside(BatchId batch, DepotId depot) {
+        String place = Place.setAside(depot).toString();
+        return batches.places(batch.value()).stream()
+                .filter(each -> each.place().equals(place))
+                .mapToLong(HoldingReads.PlaceBalance::quantity)
+                .sum();
+    }
+
     private static Place most(List<HoldingReads.PlaceBalance> places, DepotId depot) {
         return places.stream()
                 .filter(each -> Place.parse(each.place()).inDepot(depot) && each.quantity() > 0)

@@ -13,9 +13,6 @@ import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.supplystock.holdings.Place;
-import org.bandtrail.supplystock.holdings.StockMove;
-import org.bandtrail.supplystock.recalls.Recalls;
-import org.bandtrail.supplystock.relocations.Relocating;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -28,56 +25,31 @@ import org.springframework.web.bind.annotation.RestController;
 @Tag(name = "set-aside", description = "Stock at a depot that must not be used")
 final class SetAsideController {
     private final Work work;
-    private final Relocating relocating;
+    private final AsideDesk desk;
     private final SetAsides aside;
-    private final Recalls recalls;
     private final Clock clock;
 
-    SetAsideController(Work work, Relocating relocating, SetAsides aside, Recalls recalls, Clock clock) {
+    SetAsideController(Work work, AsideDesk desk, SetAsides aside, Clock clock) {
         this.work = work;
-        this.relocating = relocating;
+        this.desk = desk;
         this.aside = aside;
-        this.recalls = recalls;
         this.clock = clock;
     }
 
     @PostMapping("/set-aside")
     @Operation(summary = "Set a reel or pieces aside, with a reason; they are not handed out until released")
     Done setAside(@RequestBody Asked request, ActingPerson by) {
-        return work.once(request.commandId(), List.of("set aside", request), Done.class, () -> {
-            Place shelf = request.reelId() != null
-                    ? relocating.whereIs(request.reelId(), request.depotId())
-                    : relocating.whereIs(request.batch(), request.depotId());
-            return moved(request, StockMove.SET_ASIDE, shelf, Place.setAside(request.depotId()), by);
-        });
+        return work.once(request.commandId(), List.of("set aside", request), Done.class, () -> desk.setAside(request, by.id(), now()));
     }
 
     @PostMapping("/set-aside/release")
     @Operation(summary = "Release a reel or pieces for use, with a reason")
     Done release(@RequestBody Asked request, ActingPerson by) {
-        return work.once(request.commandId(), List.of("release", request), Done.class, () -> {
-            if (request.reelId() != null) {
-                recalls.refuseIfRecalled("reel", request.reelId().value());
-            } else {
-                recalls.refuseIfRecalled("batch", request.batch().value());
-            }
-            Place into = request.mark() == null || request.mark().isBlank()
-                    ? Place.depot(request.depotId())
-                    : Place.bin(request.depotId(), request.mark());
-            return moved(request, StockMove.RELEASED, Place.setAside(request.depotId()), into, by);
-        });
+        return work.once(request.commandId(), List.of("release", request), Done.class, () -> desk.release(request, by.id(), now()));
     }
 
-    private Done moved(Asked request, StockMove what, Place source, Place target, ActingPerson by) {
-        if (request.reason().isBlank()) {
-            throw new IllegalArgumentException("The reason is empty. Say why, so that the next person knows.");
-        }
-        var why = new Relocating.Why(what, null, request.reason().strip());
-        Occurred now = Occurred.at(clock.instant());
-        long quantity = request.reelId() != null
-                ? relocating.reel(request.reelId(), source, target, why, by.id(), now)
-                : relocating.batch(request.batch(), source, target, request.pieces(), why, by.id(), now);
-        return new Done(target, quantity);
+    private Occurred now() {
+        return Occurred.at(clock.instant());
     }
 
     @GetMapping("/set-aside")

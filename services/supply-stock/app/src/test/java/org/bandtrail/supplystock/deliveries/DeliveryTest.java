@@ -74,6 +74,23 @@ class DeliveryTest {
         assertRefused(back, accept("reel/A"), "is sent back");
     }
 
+    private static DeliveryCommand released(String key, boolean whole) {
+        return new DeliveryCommand.NoteReleased(D, key, Place.depot(NORTH), whole, WHO, WHEN);
+    }
+
+    @Test
+    void what_was_released_by_hand_is_not_accepted_again_and_part_of_it_leaves_the_rest_waiting() {
+        Delivery part = after(RECORDED, released("reel/A", false));
+        assertThat(part).isEqualTo(RECORDED);
+        Delivery whole = after(part, released("reel/A", true));
+        assertThat(whole.state()).containsEntry("reel/A", Delivery.State.ACCEPTED);
+        assertRefused(whole, accept("reel/A"), "is accepted, not set aside");
+        assertThat(whole.decide(released("reel/A", true))).isEmpty();
+        assertThat(whole.decide(released("reel/OTHER", true))).isEmpty();
+        Delivery back = after(whole, sendBack("edge crushed", "reel/A"));
+        assertThat(back.decide(released("reel/A", true))).isEmpty();
+    }
+
     @Test
     void refusals_say_what_is_wrong() {
         assertRefused(RECORDED, sendBack(" ", "reel/A"), "Write the reason");

@@ -8,9 +8,10 @@ import java.util.UUID;
 import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventstore.Work;
 import org.bandtrail.kernel.Occurred;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.bandtrail.supplystock.traces.Trace;
-import org.bandtrail.supplystock.traces.TraceOf;
 import org.bandtrail.supplystock.traces.TraceRows;
+import org.bandtrail.supplystock.traces.TraceSubject;
 import org.bandtrail.supplystock.traces.Traces;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
@@ -43,7 +44,9 @@ final class RecallController {
     }
 
     @PostMapping("/recalls")
-    @Operation(summary = "Recall a lot: all that lies in depots and bins goes aside in one work")
+    @Operation(
+            summary = "Recall a lot: all that lies in depots and bins goes aside in one work",
+            description = "The supplier may be left out while only one supplier delivered something under this lot")
     Done start(@RequestBody Start request, ActingPerson by) {
         return work.once(
                 request.commandId(),
@@ -54,6 +57,7 @@ final class RecallController {
                         desk.start(
                                 request.recallId(),
                                 request.lot(),
+                                request.supplierId(),
                                 request.reason(),
                                 by.id(),
                                 Occurred.at(clock.instant()))));
@@ -70,7 +74,8 @@ final class RecallController {
     }
 
     @GetMapping("/recalls")
-    @Operation(summary = "Recalls, the newest first")
+    @Operation(
+            summary = "Recalls, the newest first")
     Rows<RecallRow> list(
             @RequestParam(defaultValue = "false") boolean open,
             @RequestParam(required = false) @Nullable String after,
@@ -84,7 +89,7 @@ final class RecallController {
     @Operation(summary = "One recall with how much of the lot is at each kind of place: aside, still out, on trees")
     Whole one(@PathVariable RecallId recallId) {
         RecallRow recall = known(recallId);
-        return new Whole(recall, traces.trace(TraceOf.LOT, recall.lot()).orElse(null));
+        return new Whole(recall, traces.trace(TraceSubject.lot(recall.lot(), recall.supplierId())).orElse(null));
     }
 
     @GetMapping("/recalls/{recallId}/places")
@@ -99,7 +104,9 @@ final class RecallController {
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
-        List<Trace.At> rows = rowsOf.places(TraceOf.LOT, known(recallId).lot(), kind, false, after, size);
+        RecallRow recall = known(recallId);
+        List<Trace.At> rows =
+                rowsOf.places(TraceSubject.lot(recall.lot(), recall.supplierId()), kind, false, after, size);
         return new Rows<>(rows, rows.size() < size ? null : rows.getLast().cursor());
     }
 
@@ -109,7 +116,7 @@ final class RecallController {
                         HttpStatus.NOT_FOUND, "Recall [%s] is not in the books. Look in the list.".formatted(recall)));
     }
 
-    record Start(UUID commandId, RecallId recallId, String lot, String reason) {}
+    record Start(UUID commandId, RecallId recallId, String lot, @Nullable SupplierId supplierId, String reason) {}
 
     record Lift(UUID commandId, String reason) {}
 

@@ -16,7 +16,10 @@ import org.bandtrail.supplystock.holdings.Move;
 import org.bandtrail.supplystock.holdings.StockMove;
 import org.bandtrail.supplystock.reels.ReelCommand;
 import org.bandtrail.supplystock.reels.ReelEvent;
+import org.bandtrail.supplystock.suppliers.SupplierId;
+import org.bandtrail.supplystock.suppliers.Suppliers;
 import org.bandtrail.supplystock.traces.Traces;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /**
@@ -28,32 +31,53 @@ class RecallDesk {
     private final Commands commands;
     private final Recalls recalls;
     private final Traces traces;
+    private final Suppliers suppliers;
 
-    RecallDesk(Commands commands, Recalls recalls, Traces traces) {
+    RecallDesk(Commands commands, Recalls recalls, Traces traces, Suppliers suppliers) {
         this.commands = commands;
         this.recalls = recalls;
         this.traces = traces;
+        this.suppliers = suppliers;
     }
 
     /**
      * Recalls a lot and sets aside what depots have of it; call it inside a work.
      *
      * @return what went aside
-     * @throws RecallRefused if the lot is recalled already, or lot or reason is missing
+     * @param named whose lot; null if there is but one supplier of it
+     * @throws RecallRefused if the lot is recalled already, lot or reason is missing, or it is not clear whose lot
      */
-    List<AsideLine> start(RecallId recall, String asked, String reason, PersonId by, Occurred occurred) {
+    List<AsideLine> start(
+            RecallId recall, String asked, @Nullable SupplierId named, String reason, PersonId by, Occurred occurred) {
         String lot = Lots.spelt(asked);
-        recalls.openOf(lot).ifPresent(open -> {
+        SupplierId supplier = whose(recall, lot, named);
+        recalls.openOf(lot, supplier).ifPresent(open -> {
             throw new RecallRefused.LotRecalledAlready(lot, open.recallId());
         });
-        commands.send(new RecallCommand.Start(recall, lot, reason, by, occurred));
-        return setAside(recall, lot, reason, by, occurred);
+        commands.send(new RecallCommand.Start(recall, lot, supplier, reason, by, occurred));
+        return setAside(recall, lot, supplier.value(), reason, by, occurred);
+    }
+
+    private SupplierId whose(RecallId recall, String lot, @Nullable SupplierId named) {
+        if (named != null) {
+            suppliers.needKnown(named);
+            return named;
+        }
+        if (lot.isBlank()) {
+            throw new RecallRefused.LotMissing(recall);
+        }
+        List<String> delivered = traces.suppliersOf(lot);
+        if (delivered.size() != 1) {
+            throw new RecallRefused.WhoseLot(lot, delivered);
+        }
+        return new SupplierId(delivered.getFirst());
     }
 
     /** The one rule of an open recall: what of the lot is in a depot goes aside. Call it inside a work. */
-    List<AsideLine> setAside(RecallId recall, String lot, String reason, PersonId by, Occurred occurred) {
+    List<AsideLine> setAside(
+            RecallId recall, String lot, @Nullable String supplier, String reason, PersonId by, Occurred occurred) {
         List<AsideLine> lines = new ArrayList<>();
-        for (Traces.InDepot found : traces.inDepots(lot)) {
+        for (Traces.InDepot found : traces.inDepots(lot, supplier)) {
             Aside order = Aside.all(found.depot(), "recall " + recall, reason);
             long moved = ordered(found.holding(), found.id(), order, by, occurred);
             if (moved > 0) {

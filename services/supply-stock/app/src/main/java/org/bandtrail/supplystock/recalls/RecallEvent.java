@@ -5,16 +5,28 @@ import org.axonframework.serialization.Revision;
 import org.bandtrail.eventstore.StoredAs;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
+import org.bandtrail.supplystock.suppliers.SupplierId;
+import org.jspecify.annotations.Nullable;
 
 /** What happened to a recall. */
 public sealed interface RecallEvent {
     /** The recall it happened to. */
     RecallId recallId();
 
-    /** A lot was recalled; from now on nothing of it is used. */
+    /**
+     * A lot was recalled; from now on nothing of it is used.
+     *
+     * @param supplier whose lot; null in recalls of revision 1, which meant the lot of whichever supplier
+     */
     @StoredAs("recall.started")
-    @Revision("1")
-    record Started(RecallId recallId, String lot, String reason, PersonId by, Occurred occurred)
+    @Revision("2")
+    record Started(
+            RecallId recallId,
+            String lot,
+            @Nullable SupplierId supplier,
+            String reason,
+            PersonId by,
+            Occurred occurred)
             implements RecallEvent {}
 
     /** Goods of the lot went aside at their depots. */

@@ -52,14 +52,14 @@ final class RecallProjection implements Projection {
 
     private void start(RecallEvent.Started started) {
         jdbc.sql("""
-                        INSERT INTO recall (recall_id, lot, reason, by_person, started_at)
-                        VALUES (?, ?, ?, ?, ?::timestamptz) ON CONFLICT DO NOTHING""")
-                .params(
-                        started.recallId().value(),
-                        started.lot(),
-                        started.reason(),
-                        started.by().value(),
-                        started.occurred().happened().toString())
+                        INSERT INTO recall (recall_id, lot, supplier_id, reason, by_person, started_at)
+                        VALUES (?, ?, ?, ?, ?, ?::timestamptz) ON CONFLICT DO NOTHING""")
+                .param(started.recallId().value())
+                .param(started.lot())
+                .param(started.supplier() == null ? null : started.supplier().value())
+                .param(started.reason())
+                .param(started.by().value())
+                .param(started.occurred().happened().toString())
                 .update();
     }
 

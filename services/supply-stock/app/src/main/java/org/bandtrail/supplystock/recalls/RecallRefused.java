@@ -1,5 +1,6 @@
 package org.bandtrail.supplystock.recalls;
 
+import java.util.List;
 import org.bandtrail.eventstore.Refusal;
 
 /** Why a wish about a recall, or about goods of a recalled lot, is refused. */
@@ -43,6 +44,24 @@ public abstract sealed class RecallRefused extends Refusal {
         }
     }
 
+    /** Nobody or several delivered something under this lot. */
+    public static final class WhoseLot extends RecallRefused {
+        private static final long serialVersionUID = 1L;
+
+        WhoseLot(String lot, List<String> suppliers) {
+            super(
+                    suppliers.isEmpty()
+                            ? "Nothing of lot [%s] was delivered yet. Check the lot, or name its supplier.".formatted(lot)
+                            : "Lot [%s] was delivered by %s. Each prints its own; name the supplier whose lot it is."
+                                    .formatted(lot, String.join(" and ", suppliers)));
+        }
+
+        @Override
+        public int status() {
+            return 422;
+        }
+    }
+
     /** A recall is started and lifted with a reason. */
     public static final class ReasonMissing extends RecallRefused {
         private static final long serialVersionUID = 1L;
@@ -75,7 +94,7 @@ public abstract sealed class RecallRefused extends Refusal {
                     .formatted(
                             holding.equals("reel") ? "Reel" : "Batch",
                             id,
-                            recall.lot(),
+                            recall.saying(),
                             recall.reason(),
                             recall.recallId()));
         }

@@ -86,11 +86,12 @@ final class RecallWatch implements SmartLifecycle {
 
     private void look() {
         for (RecallRow recall : recalls.open()) {
-            if (!traces.inDepots(recall.lot()).isEmpty()) {
+            if (!traces.inDepots(recall.lot(), recall.supplierId()).isEmpty()) {
                 Occurred now = Occurred.at(clock.instant());
                 work.inOneTransaction(() -> desk.setAside(
                         new RecallId(recall.recallId()),
                         recall.lot(),
+                        recall.supplierId(),
                         recall.reason(),
                         new PersonId(recall.by()),
                         now));

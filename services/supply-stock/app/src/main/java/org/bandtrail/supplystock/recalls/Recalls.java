@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.bandtrail.supplystock.deliveries.Lots;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.bandtrail.supplystock.traces.Traces;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -64,10 +65,12 @@ public class Recalls {
                 .list();
     }
 
-    /** The open recall of a lot, in any case of letters. */
-    public Optional<RecallRow> openOf(String lot) {
-        return jdbc.sql(SELECT + " WHERE r.lifted_at IS NULL AND r.lot = ? ORDER BY r.started_at LIMIT 1")
-                .param(Lots.spelt(lot))
+    /** The open recall of a supplier's lot, in any case of letters. */
+    public Optional<RecallRow> openOf(String lot, SupplierId supplier) {
+        return jdbc.sql(SELECT + """
+                         WHERE r.lifted_at IS NULL AND r.lot = ? AND (r.supplier_id IS NULL OR r.supplier_id = ?)
+                        ORDER BY r.started_at LIMIT 1""")
+                .params(Lots.spelt(lot), supplier.value())
                 .query(Recalls::row)
                 .optional();
     }
@@ -83,9 +86,9 @@ public class Recalls {
         if (open.isEmpty()) {
             return;
         }
-        List<String> lots = traces.lotsOf(holding, id);
+        List<Traces.SuppliersLot> lots = traces.lotsOf(holding, id);
         for (RecallRow recall : open) {
-            if (lots.contains(recall.lot())) {
+            if (lots.stream().anyMatch(recall::means)) {
                 throw new RecallRefused.StillRecalled(holding, id, recall);
             }
         }
@@ -96,6 +99,7 @@ public class Recalls {
         return new RecallRow(
                 row.getString("recall_id"),
                 row.getString("lot"),
+                row.getString("supplier_id"),
                 row.getString("reason"),
                 row.getString("by_person"),
                 row.getObject("started_at", OffsetDateTime.class).toInstant(),

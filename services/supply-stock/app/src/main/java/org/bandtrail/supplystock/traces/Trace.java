@@ -10,11 +10,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param what lot, reel, batch, tree, bag or load
  * @param id what was asked for
+ * @param supplierId whose lot was asked for, null if only the lot was given, and for what is not a lot
+ * @param suppliers all that delivered something under this lot; more than one: ask which is meant
  * @param holdings how many reels and batches it concerns
  * @param origins deliveries behind it, the oldest first
  * @param stations how much is at each kind of place, in the order of the trail; empty for a trace that only goes back
  */
-public record Trace(String what, String id, long holdings, List<Origin> origins, List<Station> stations) {
+public record Trace(
+        String what,
+        String id,
+        @Nullable String supplierId,
+        List<String> suppliers,
+        long holdings,
+        List<Origin> origins,
+        List<Station> stations) {
 
     /**
      * One delivery of one material under one lot.
@@ -102,6 +111,10 @@ public record Trace(String what, String id, long holdings, List<Origin> origins,
         }
     }
 
-    /** Something that bears the identity that was asked for. */
-    public record Found(String what, String id) {}
+    /**
+     * Something that bears the identity that was asked for.
+     *
+     * @param supplierId of a lot, null for everything else
+     */
+    public record Found(String what, String id, @Nullable String supplierId) {}
 }

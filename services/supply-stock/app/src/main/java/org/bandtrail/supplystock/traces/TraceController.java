@@ -29,9 +29,14 @@ final class TraceController {
     }
 
     @GetMapping("/traces")
-    @Operation(summary = "Where it comes from (lot, delivery, order, invoices) and how much is at each kind of place")
-    Trace trace(@RequestParam String what, @RequestParam String id) {
-        return traces.trace(TraceOf.of(what), id)
+    @Operation(
+            summary = "Where it comes from (lot, delivery, order, invoices) and how much is at each kind of place",
+            description = "A lot that several suppliers printed names them; ask again with one of them as supplier")
+    Trace trace(
+            @RequestParam String what,
+            @RequestParam String id,
+            @RequestParam(required = false) @Nullable String supplier) {
+        return traces.trace(new TraceSubject(TraceOf.of(what), id, supplier))
                 .orElseThrow(() -> new ResponseStatusException(
                         HttpStatus.NOT_FOUND, "No %s [%s] is in the books. Check the label.".formatted(what, id)));
     }
@@ -41,10 +46,11 @@ final class TraceController {
     Rows<Trace.Part> holdings(
             @RequestParam String what,
             @RequestParam String id,
+            @RequestParam(required = false) @Nullable String supplier,
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
-        List<Trace.Part> rows = rowsOf.parts(TraceOf.of(what), id, after, size);
+        List<Trace.Part> rows = rowsOf.parts(new TraceSubject(TraceOf.of(what), id, supplier), after, size);
         return new Rows<>(
                 rows,
                 rows.size() < size
@@ -57,12 +63,14 @@ final class TraceController {
     Rows<Trace.At> places(
             @RequestParam String what,
             @RequestParam String id,
+            @RequestParam(required = false) @Nullable String supplier,
             @RequestParam(required = false) @Nullable String kind,
             @RequestParam(defaultValue = "true") boolean gone,
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
-        List<Trace.At> rows = rowsOf.places(TraceOf.of(what), id, kind, gone, after, size);
+        List<Trace.At> rows = rowsOf.places(
+                new TraceSubject(TraceOf.of(what), id, supplier), kind, gone, after, size);
         return new Rows<>(rows, rows.size() < size ? null : rows.getLast().cursor());
     }
 

@@ -22,8 +22,8 @@ public class TraceRows {
      *
      * @param after {@code holding|id} of the last row before, empty for the first page
      */
-    public List<Trace.Part> parts(TraceOf what, String asked, String after, int limit) {
-        return jdbc.sql(TraceSql.family(what) + TraceSql.ORIGINS + """
+    public List<Trace.Part> parts(TraceSubject subject, String after, int limit) {
+        return jdbc.sql(TraceSql.family(subject) + TraceSql.ORIGINS + """
                         , page AS (SELECT * FROM family WHERE (holding || '|' || id) COLLATE "C" > :after
                                    ORDER BY (holding || '|' || id) COLLATE "C" LIMIT :limit)
                         SELECT f.holding, b.*, o.lot, o.delivery_id, o.purchase_id,
@@ -38,7 +38,8 @@ public class TraceRows {
                         LEFT JOIN LATERAL (SELECT * FROM origin WHERE origin.holding = f.holding AND of_id = f.id
                                            ORDER BY delivered_on LIMIT 1) o ON true
                         ORDER BY (f.holding || '|' || f.id) COLLATE "C\"""")
-                .param("asked", Traces.spelt(what, asked))
+                .param("asked", subject.id())
+                .param("from", subject.supplier())
                 .param("after", after)
                 .param("limit", limit)
                 .query(TraceRows::part)
@@ -76,8 +77,8 @@ public class TraceRows {
      * @param after cursor of the last row before, empty for the first page
      */
     public List<Trace.At> places(
-            TraceOf what, String asked, @Nullable String kind, boolean gone, String after, int limit) {
-        return jdbc.sql(TraceSql.family(what) + TraceSql.ORIGINS + TraceSql.SPOTS + """
+            TraceSubject subject, @Nullable String kind, boolean gone, String after, int limit) {
+        return jdbc.sql(TraceSql.family(subject) + TraceSql.ORIGINS + TraceSql.SPOTS + """
                         , page AS (
                             SELECT place_kind || ':' || place_id AS place, * FROM spot
                             WHERE (:kind::varchar IS NULL OR place_kind = ANY (string_to_array(:kind, ','))) AND (:gone OR quantity <> 0)
@@ -98,7 +99,8 @@ public class TraceRows {
                             WHERE p.holding = 'batch' AND id = p.id AND target = p.place
                             ORDER BY position LIMIT 1) h ON true
                         ORDER BY (p.place || '|' || p.holding || '|' || p.id) COLLATE "C\"""")
-                .param("asked", Traces.spelt(what, asked))
+                .param("asked", subject.id())
+                .param("from", subject.supplier())
                 .param("kind", kind)
                 .param("gone", gone)
                 .param("after", after)

@@ -9,10 +9,10 @@ final class TraceSql {
     private TraceSql() {}
 
     /** {@code family (holding, id)}: what the trace is about, with strips if it goes on. */
-    static String family(TraceOf what) {
+    static String family(TraceSubject subject) {
         String start = "WITH RECURSIVE family AS (SELECT holding::text AS holding, id::text AS id FROM ("
-                + what.holdings() + ") AS start";
-        return what.goesOn() ? start + """
+                + subject.holdings() + ") AS start";
+        return subject.what().goesOn() ? start + """
 
                         UNION
                         SELECT 'reel', strip.id FROM family

@@ -3,6 +3,8 @@ package org.bandtrail.supplystock.traces;
 import java.sql.Array;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.bandtrail.kernel.DepotId;
@@ -21,36 +23,56 @@ public class Traces {
         this.jdbc = jdbc;
     }
 
-    /** Everything that bears this identity, in the order of {@link TraceOf}. */
+    /** Everything that bears this identity, in the order of {@link TraceOf}; a lot once for each supplier of it. */
     public List<Trace.Found> find(String text) {
-        return java.util.Arrays.stream(TraceOf.values())
-                .map(what -> new Trace.Found(what.word(), spelt(what, text)))
-                .filter(found -> exists(TraceOf.of(found.what()), found.id()))
-                .toList();
+        List<Trace.Found> found = new ArrayList<>();
+        suppliersOf(text).forEach(supplier ->
+                found.add(new Trace.Found(TraceOf.LOT.word(), TraceSubject.lot(text, supplier).id(), supplier)));
+        Arrays.stream(TraceOf.values())
+                .filter(what -> what != TraceOf.LOT)
+                .map(what -> TraceSubject.of(what, text))
+                .filter(this::exists)
+                .forEach(each -> found.add(new Trace.Found(each.what().word(), each.id(), null)));
+        return found;
     }
 
-    private boolean exists(TraceOf what, String id) {
-        return jdbc.sql("SELECT EXISTS (SELECT 1 FROM (" + what.holdings() + ") AS any_of_it)")
-                .param("asked", id)
+    /** The suppliers that delivered something under this lot, by identity. */
+    public List<String> suppliersOf(String lot) {
+        return jdbc.sql("SELECT DISTINCT supplier_id FROM delivered_holding WHERE lot = ? ORDER BY supplier_id")
+                .param(Lots.spelt(lot))
+                .query(String.class)
+                .list();
+    }
+
+    private boolean exists(TraceSubject subject) {
+        return jdbc.sql("SELECT EXISTS (SELECT 1 FROM (" + subject.holdings() + ") AS any_of_it)")
+                .param("asked", subject.id())
                 .query(Boolean.class)
                 .single();
     }
 
     /** The trace in short; empty if nothing bears this identity. */
-    public Optional<Trace> trace(TraceOf what, String asked) {
-        String id = spelt(what, asked);
-        long holdings = jdbc.sql(TraceSql.family(what) + " SELECT count(*) FROM family")
-                .param("asked", id)
+    public Optional<Trace> trace(TraceSubject subject) {
+        TraceOf what = subject.what();
+        long holdings = jdbc.sql(TraceSql.family(subject) + " SELECT count(*) FROM family")
+                .param("asked", subject.id())
+                .param("from", subject.supplier())
                 .query(Long.class)
                 .single();
         return holdings == 0
                 ? Optional.empty()
                 : Optional.of(new Trace(
-                        what.word(), id, holdings, origins(what, id), what.goesOn() ? stations(what, id) : List.of()));
+                        what.word(),
+                        subject.id(),
+                        subject.supplier(),
+                        what == TraceOf.LOT ? suppliersOf(subject.id()) : List.of(),
+                        holdings,
+                        origins(subject),
+                        what.goesOn() ? stations(subject) : List.of()));
     }
 
-    private List<Trace.Origin> origins(TraceOf what, String id) {
-        return jdbc.sql(TraceSql.family(what) + TraceSql.ORIGINS + """
+    private List<Trace.Origin> origins(TraceSubject subject) {
+        return jdbc.sql(TraceSql.family(subject) + TraceSql.ORIGINS + """
                         SELECT lot, material, kind, supplier_id, purchase_id, delivery_id, delivered_on, min(expires_on),
                                count(DISTINCT of_id),
                                (SELECT array_agg(DISTINCT b.invoice_id) FROM billed_line b
@@ -58,7 +80,8 @@ public class Traces {
                         FROM origin o
                         GROUP BY lot, material, kind, supplier_id, purchase_id, purchase_line, delivery_id, delivered_on
                         ORDER BY delivered_on, delivery_id, material, lot LIMIT 200""")
-                .param("asked", id)
+                .param("asked", subject.id())
+                .param("from", subject.supplier())
                 .query((row, number) -> new Trace.Origin(
                         row.getString(1),
                         row.getString(2),
@@ -73,25 +96,32 @@ public class Traces {
                 .list();
     }
 
-    private List<Trace.Station> stations(TraceOf what, String id) {
-        return jdbc.sql(TraceSql.family(what) + TraceSql.SPOTS + """
+    private List<Trace.Station> stations(TraceSubject subject) {
+        return jdbc.sql(TraceSql.family(subject) + TraceSql.SPOTS + """
                         SELECT place_kind, count(DISTINCT place_id) FILTER (WHERE quantity <> 0), count(DISTINCT place_id),
                                coalesce(sum(quantity) FILTER (WHERE holding = 'reel'), 0),
                                coalesce(sum(quantity) FILTER (WHERE holding = 'batch'), 0)
                         FROM spot GROUP BY place_kind ORDER BY position(place_kind IN :order)""")
-                .param("asked", id)
+                .param("asked", subject.id())
+                .param("from", subject.supplier())
                 .param("order", ORDER)
                 .query((row, number) -> new Trace.Station(
                         row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)))
                 .list();
     }
 
-    /** Every reel and batch of a lot, strips included, that a depot has in use now; what is set aside is not. */
-    public List<InDepot> inDepots(String lot) {
-        return jdbc.sql(TraceSql.family(TraceOf.LOT) + TraceSql.SPOTS + """
+    /**
+     * Every reel and batch of a lot, strips included, that a depot has in use now; what is set aside is not.
+     *
+     * @param supplier whose lot, null for whoever's
+     */
+    public List<InDepot> inDepots(String lot, @Nullable String supplier) {
+        TraceSubject subject = TraceSubject.lot(lot, supplier);
+        return jdbc.sql(TraceSql.family(subject) + TraceSql.SPOTS + """
                         SELECT DISTINCT holding, id, split_part(place_id, '/', 1) FROM spot
                         WHERE place_kind = 'depot' AND quantity > 0 ORDER BY 1, 2, 3""")
-                .param("asked", Lots.spelt(lot))
+                .param("asked", subject.id())
+                .param("from", subject.supplier())
                 .query((row, number) -> new InDepot(row.getString(1), row.getString(2), new DepotId(row.getString(3))))
                 .list();
     }
@@ -99,19 +129,18 @@ public class Traces {
     /** @param holding {@code reel} or {@code batch} */
     public record InDepot(String holding, String id, DepotId depot) {}
 
-    /** The lots a reel or batch comes from: one, unless deliveries were told twice; empty if none is known. */
-    public List<String> lotsOf(String holding, String id) {
-        TraceOf what = holding.equals("reel") ? TraceOf.REEL : TraceOf.BATCH;
-        return jdbc.sql(TraceSql.family(what) + TraceSql.ORIGINS + """
-                        SELECT DISTINCT lot FROM origin WHERE of_id = :asked AND lot IS NOT NULL ORDER BY lot""")
-                .param("asked", id)
-                .query(String.class)
-                .list();
-    }
+    /** A lot and whose it is. */
+    public record SuppliersLot(String lot, String supplierId) {}
 
-    /** An identity as it is kept. */
-    static String spelt(TraceOf what, String text) {
-        return what == TraceOf.LOT ? Lots.spelt(text) : text.strip().toUpperCase(java.util.Locale.ROOT);
+    /** The lots a reel or batch comes from: one, unless deliveries were told twice; empty if none is known. */
+    public List<SuppliersLot> lotsOf(String holding, String id) {
+        TraceSubject subject = TraceSubject.of(holding.equals("reel") ? TraceOf.REEL : TraceOf.BATCH, id);
+        return jdbc.sql(TraceSql.family(subject) + TraceSql.ORIGINS + """
+                        SELECT DISTINCT lot, supplier_id FROM origin WHERE of_id = :asked AND lot IS NOT NULL
+                        ORDER BY lot, supplier_id""")
+                .param("asked", subject.id())
+                .query((row, number) -> new SuppliersLot(row.getString(1), row.getString(2)))
+                .list();
     }
 
     private static List<String> texts(@Nullable Array array) throws SQLException {

@@ -7,6 +7,9 @@
  * the lot of the reel it was made from, through as many slittings as there were. That a place once held something is
  * never forgotten, so a trace tells both what is there and what was.
  *
+ * <p>A lot is the supplier's: two suppliers may print the same one. A trace of a lot alone shows what all of them brought
+ * and names them, so that people can ask again for one.
+ *
  * <p>Start reading at {@link org.bandtrail.supplystock.traces.Traces}.
  */
 @NullMarked

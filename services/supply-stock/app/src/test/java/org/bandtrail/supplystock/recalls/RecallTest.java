@@ -8,16 +8,18 @@ import java.util.List;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
+import org.bandtrail.supplystock.suppliers.SupplierId;
 import org.junit.jupiter.api.Test;
 
 class RecallTest {
     private static final RecallId ID = new RecallId("RC-1");
     private static final PersonId WHO = new PersonId("P-01");
     private static final Occurred NOW = Occurred.at(Instant.parse("2026-05-04T08:00:00Z"));
+    private static final SupplierId HOLM = new SupplierId("HOLM");
     private static final DepotId NORTH = new DepotId("NORTH");
     private static final AsideLine REEL = new AsideLine("reel", "R-1", NORTH, 50_000);
 
-    private static final RecallEvent STARTED = new RecallEvent.Started(ID, "L 4711", "it runs", WHO, NOW);
+    private static final RecallEvent STARTED = new RecallEvent.Started(ID, "L 4711", HOLM, "it runs", WHO, NOW);
 
     private static Recall given(RecallEvent... events) {
         Recall recall = Recall.UNKNOWN;
@@ -28,7 +30,7 @@ class RecallTest {
     }
 
     private static RecallCommand.Start start(String lot, String reason) {
-        return new RecallCommand.Start(ID, lot, reason, WHO, NOW);
+        return new RecallCommand.Start(ID, lot, HOLM, reason, WHO, NOW);
     }
 
     @Test

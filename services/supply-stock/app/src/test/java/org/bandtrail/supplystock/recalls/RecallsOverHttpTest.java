@@ -10,6 +10,7 @@ import org.bandtrail.eventstore.Work;
 import org.bandtrail.supplystock.OnPostgres;
 import org.bandtrail.supplystock.OverHttp;
 import org.bandtrail.supplystock.traces.DeliveredLot;
+import org.bandtrail.supplystock.traces.Traces;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.annotation.Value;
@@ -94,7 +95,7 @@ class RecallsOverHttpTest {
                 {"kitId": "RB-K", "depotId": "RB-YARD", "crewId": "RB-C", "personId": "RB-P", "reels": ["RB-R3"],
                  "happenedAt": "2026-05-13T07:00:00Z"}""";
         assertThat(http().refused(409, "/handouts", kit))
-                .isEqualTo("Reel [RB-R3] is of lot RB-LOT, which is recalled: the adhesive runs. Take another one, or"
+                .isEqualTo("Reel [RB-R3] is of lot RB-LOT of RB-SUP, which is recalled: the adhesive runs. Take another one, or"
                         + " lift recall RB-RC first.");
         assertThat(http().refused(
                                 409,
@@ -106,7 +107,7 @@ class RecallsOverHttpTest {
                                 "/recalls",
                                 "{\"recallId\": \"RB-RC2\", \"lot\": \"rb-LOT\", \"reason\": \"again\"}"))
                 .contains("RB-LOT", "RB-RC");
-        assertThat(http().refused(422, "/recalls", "{\"recallId\": \"RB-RC3\", \"lot\": \"OTHER\", \"reason\": \" \"}"))
+        assertThat(http().refused(422, "/recalls", "{\"recallId\": \"RB-RC3\", \"lot\": \"OTHER\", \"supplierId\": \"RB-SUP\", \"reason\": \" \"}"))
                 .contains("reason");
     }
 
@@ -156,6 +157,52 @@ class RecallsOverHttpTest {
                         .path("liftReason")
                         .asString())
                 .isEqualTo("tested, it holds");
+    }
+
+    @Test
+    void another_supplier_with_the_same_lot_is_not_recalled_and_a_lot_of_two_asks_whose() {
+        story("RF");
+        http().ok("/suppliers", "{\"supplierId\": \"RF-OTHER\", \"name\": \"The other one\"}");
+        http().ok("/deliveries", """
+                {"deliveryId": "RF-D2", "supplierId": "RF-OTHER", "depotId": "RF-YARD", "accept": true,
+                 "lines": [{"materialCode": "RF-TAPE", "cost": {"minor": 3600, "currency": "USD"},
+                            "reels": [{"reelId": "RF-X1", "length": "50 m", "lot": "RF-LOT"}]}]}""");
+
+        JsonNode both = http().get("/traces?what=lot&id=RF-LOT");
+        assertThat(both.path("holdings").asLong()).isEqualTo(5);
+        assertThat(both.path("suppliers")).extracting(JsonNode::asString).containsExactly("RF-OTHER", "RF-SUP");
+        JsonNode one = http().get("/traces?what=lot&id=rf-lot&supplier=rf-other");
+        assertThat(one.path("holdings").asLong()).isEqualTo(1);
+        assertThat(http().get("/traces/found?find=RF-LOT").path("rows"))
+                .extracting(found -> found.path("supplierId").asString())
+                .containsExactly("RF-OTHER", "RF-SUP");
+        assertThat(http().refused(422, "/recalls", recallOf("RF-RC", ""))).contains("delivered by RF-OTHER and RF-SUP");
+        assertThat(http().refused(422, "/recalls", "{\"recallId\": \"RF-N\", \"lot\": \"NEVER\", \"reason\": \"x\"}"))
+                .contains("Nothing of lot [NEVER] was delivered yet");
+
+        JsonNode done = http().ok("/recalls", recallOf("RF-RC", "\"supplierId\": \"RF-SUP\","));
+
+        assertThat(done.path("lines"))
+                .extracting(line -> line.path("id").asString())
+                .containsExactlyInAnyOrder("RF-R1", "RF-R2", "RF-R3", "RF-R4");
+        http().ok("/handouts", """
+                {"kitId": "RF-K", "depotId": "RF-YARD", "crewId": "RF-C", "personId": "RF-P", "reels": ["RF-X1"],
+                 "happenedAt": "2026-05-14T07:00:00Z"}""");
+        assertThat(http().get("/recalls/RF-RC").path("trace").path("holdings").asLong()).isEqualTo(4);
+        http().ok("/recalls", recallOf("RF-RC2", "\"supplierId\": \"RF-OTHER\","));
+    }
+
+    private static String recallOf(String recall, String supplier) {
+        return "{\"recallId\": \"%s\", \"lot\": \"RF-LOT\", %s \"reason\": \"the adhesive runs\"}"
+                .formatted(recall, supplier);
+    }
+
+    @Test
+    void a_recall_stored_before_suppliers_were_named_is_of_the_lot_of_whichever_supplier() {
+        RecallRow old = new RecallRow(
+                "R", "L 1", null, "why", "P", java.time.Instant.EPOCH, 0, 0, 0, null, null, null);
+        assertThat(old.means(new Traces.SuppliersLot("L 1", "HOLM"))).isTrue();
+        assertThat(old.means(new Traces.SuppliersLot("L 2", "HOLM"))).isFalse();
     }
 
     private String place(String reel) {

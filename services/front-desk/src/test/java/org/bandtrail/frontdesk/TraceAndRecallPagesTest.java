@@ -38,9 +38,9 @@ class TraceAndRecallPagesTest {
                 .contains("on more than one thing", "/trace/reel?id=X-1", "/trace/tree?id=X-1");
 
         desk.services()
-                .answers("GET /traces/found", 200, "{\"rows\":[{\"what\":\"lot\",\"id\":\"L 4711\"}],\"next\":null}");
+                .answers("GET /traces/found", 200, "{\"rows\":[{\"what\":\"lot\",\"id\":\"L 4711\",\"supplierId\":\"HOLM\"}],\"next\":null}");
         assertThat(desk.reads(Role.CREW, "/trace?find=l 4711").getRedirectedUrl())
-                .isEqualTo("/trace/lot?id=L+4711");
+                .isEqualTo("/trace/lot?id=L+4711&supplier=HOLM");
         desk.services().answers("GET /traces/found", 200, "{\"rows\":[],\"next\":null}");
         assertThat(page("/trace?find=nothing")).contains("Nothing in the books bears <b>nothing</b>");
     }
@@ -54,8 +54,9 @@ class TraceAndRecallPagesTest {
                 .contains("class=\"thread tape\"", "R-0001 on trees", "slit from R-0001 to R-0001A")
                 .contains("href=\"/orders/PO-7\"", "href=\"/deliveries/D-9\"", "href=\"/invoices/INV-31\"")
                 .contains("70,000 mm stored".replace("70,000", "50,000"), "gone", "S-13")
-                .contains("/trace/lot/places.csv?id=L%204711", "/trace/lot?id=L%204711&amp;kind=tree")
-                .contains("href=\"/recalls/new?lot=L%204711\"");
+                .contains("/trace/lot/places.csv?id=L%204711", "/trace/lot?id=L%204711&amp;supplier=&amp;kind=tree")
+                .contains("whose do you mean?", "/trace/lot?id=L%204711&amp;supplier=PINE")
+                .contains("href=\"/recalls/new?lot=L%204711");
         assertThat(desk.reads(Role.CREW, "/trace/lot?id=L 4711").getContentAsString())
                 .doesNotContain("Recall this lot");
     }
@@ -73,7 +74,7 @@ class TraceAndRecallPagesTest {
     void a_recall_says_what_lies_aside_whom_to_call_in_and_which_trees_carry_it() throws Exception {
         assertThat(page("/recalls")).contains("One recall is open.", "the adhesive runs in the sun", "M 12");
         assertThat(page("/recalls/RC-2"))
-                .contains("Lot L 4711 is recalled", "70.00 m lie aside", "24.77 m still have to be brought back")
+                .contains("Lot L 4711 of HOLM is recalled", "70.00 m lie aside", "24.77 m still have to be brought back")
                 .contains("with Crew Person", "tree T-1301", "Lift the recall");
         assertThat(desk.reads(Role.DEPOT, "/recalls/RC-2").getContentAsString())
                 .doesNotContain("Why it may be used again");
@@ -83,10 +84,10 @@ class TraceAndRecallPagesTest {
     void a_recall_is_passed_on_as_it_was_typed_and_a_refusal_keeps_what_was_entered() throws Exception {
         desk.services().answers("POST /recalls", 200, "{}");
         var done = desk.sends(
-                Role.DEPOT, "/recalls", "commandId", "c-1", "recallId", "RC-2", "lot", "l 4711", "reason", "it runs");
+                Role.DEPOT, "/recalls", "commandId", "c-1", "recallId", "RC-2", "lot", "l 4711", "supplierId", "HOLM", "reason", "it runs");
         assertThat(done.getRedirectedUrl()).isEqualTo("/recalls/RC-2");
         assertThat(desk.services().last("POST").body())
-                .contains("\"recallId\":\"RC-2\"", "\"lot\":\"l 4711\"", "\"reason\":\"it runs\"");
+                .contains("\"recallId\":\"RC-2\"", "\"lot\":\"l 4711\"", "\"supplierId\":\"HOLM\"", "\"reason\":\"it runs\"");
 
         desk.services()
                 .answers("POST /recalls", 409, "{\"title\":\"No\",\"detail\":\"Lot [L 4711] is recalled already.\"}");

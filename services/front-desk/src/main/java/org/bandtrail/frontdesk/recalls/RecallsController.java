@@ -46,6 +46,7 @@ class RecallsController {
         return new Listing<Traced.Recall>()
                 .column("recall_id", Traced.Recall::recallId)
                 .column("lot", Traced.Recall::lot)
+                .column("supplier_id", Traced.Recall::supplierId)
                 .column("reason", Traced.Recall::reason)
                 .column("by_person_id", Traced.Recall::by)
                 .column("started_at", Traced.Recall::startedAt)
@@ -59,8 +60,9 @@ class RecallsController {
     }
 
     @GetMapping("/recalls/new")
-    String start(Model page, @RequestParam(defaultValue = "") String lot) {
-        page.addAttribute("entered", Entered.fresh(Map.of("lot", lot)));
+    String start(
+            Model page, @RequestParam(defaultValue = "") String lot, @RequestParam(defaultValue = "") String supplier) {
+        page.addAttribute("entered", Entered.fresh(Map.of("lot", lot, "supplierId", supplier)));
         return "recall-new";
     }
 
@@ -72,7 +74,7 @@ class RecallsController {
                 () -> tracing.tell()
                         .send(
                                 "/recalls",
-                                form.body().text("recallId", "lot", "reason").done()));
+                                form.body().text("recallId", "lot", "supplierId", "reason").done()));
         if (back.isPresent()) {
             page.addAttribute("entered", back.get());
             return "recall-new";

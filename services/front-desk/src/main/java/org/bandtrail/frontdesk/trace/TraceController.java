@@ -28,6 +28,10 @@ class TraceController {
         List<Traced.Found> found = find.isBlank() ? List.of() : tracing.found(find.strip());
         if (found.size() == 1) {
             next.addAttribute("id", found.getFirst().id());
+            String supplier = found.getFirst().supplierId();
+            if (supplier != null) {
+                next.addAttribute("supplier", supplier);
+            }
             return "redirect:/trace/" + found.getFirst().what();
         }
         page.addAttribute("find", find);
@@ -39,13 +43,15 @@ class TraceController {
     String trace(
             @PathVariable String what,
             @RequestParam String id,
+            @RequestParam(defaultValue = "") String supplier,
             @RequestParam(defaultValue = "") String kind,
             @RequestParam(defaultValue = "") String after,
             Model page) {
-        Traced.Trace trace = tracing.trace(what, id);
-        Rows<Traced.Part> parts = tracing.parts(what, id, null, PAGE);
+        Traced.Found of = of(what, id, supplier);
+        Traced.Trace trace = tracing.trace(of);
+        Rows<Traced.Part> parts = tracing.parts(of, null, PAGE);
         Rows<Traced.At> places =
-                trace.stations().isEmpty() ? new Rows<>(List.of(), null) : tracing.places(what, id, kind, after, PAGE);
+                trace.stations().isEmpty() ? new Rows<>(List.of(), null) : tracing.places(of, kind, after, PAGE);
         page.addAttribute("trace", trace);
         page.addAttribute("parts", parts.rows());
         page.addAttribute("more", parts.next() != null);
@@ -55,6 +61,10 @@ class TraceController {
         page.addAttribute("drawing", PathDrawing.of(parts.rows(), trace.holdings()));
         page.addAttribute("words", new Words());
         return "trace-of";
+    }
+
+    private static Traced.Found of(String what, String id, String supplier) {
+        return new Traced.Found(what, id, supplier.isBlank() ? null : supplier.strip());
     }
 
     /** Words for the page. */
@@ -68,7 +78,11 @@ class TraceController {
     }
 
     @GetMapping("/trace/{what:lot|reel|batch|tree|bag|load}/holdings.{ending:csv|xlsx}")
-    ResponseEntity<byte[]> holdings(@PathVariable String what, @RequestParam String id, @PathVariable String ending) {
+    ResponseEntity<byte[]> holdings(
+            @PathVariable String what,
+            @RequestParam String id,
+            @RequestParam(defaultValue = "") String supplier,
+            @PathVariable String ending) {
         return new Listing<Traced.Part>()
                 .column("reel_or_batch", Traced.Part::holding)
                 .column("id", Traced.Part::id)
@@ -88,12 +102,16 @@ class TraceController {
                 .column("slit", Traced.Part::slit)
                 .column("missing", Traced.Part::missing)
                 .column("written_off", Traced.Part::writtenOff)
-                .file("trace-holdings", ending, tracing.allParts(what, id));
+                .file("trace-holdings", ending, tracing.allParts(of(what, id, supplier)));
     }
 
     @GetMapping("/trace/{what:lot|reel|batch|tree|bag|load}/places.{ending:csv|xlsx}")
-    ResponseEntity<byte[]> places(@PathVariable String what, @RequestParam String id, @PathVariable String ending) {
-        return placesListing().file("trace-places", ending, tracing.allPlaces(what, id));
+    ResponseEntity<byte[]> places(
+            @PathVariable String what,
+            @RequestParam String id,
+            @RequestParam(defaultValue = "") String supplier,
+            @PathVariable String ending) {
+        return placesListing().file("trace-places", ending, tracing.allPlaces(of(what, id, supplier)));
     }
 
     private static Listing<Traced.At> placesListing() {

@@ -12,11 +12,27 @@ import org.jspecify.annotations.Nullable;
 public final class Traced {
     private Traced() {}
 
-    /** Something that bears the identity that was asked for. */
-    public record Found(String what, String id) {}
+    /**
+     * Something that bears the identity that was asked for.
+     *
+     * @param supplierId whose lot; null for what is not a lot, and for a lot of whichever supplier
+     */
+    public record Found(String what, String id, @Nullable String supplierId) {}
 
     /** A trace in short. */
-    public record Trace(String what, String id, long holdings, List<Origin> origins, List<Station> stations) {
+    public record Trace(
+            String what,
+            String id,
+            @Nullable String supplierId,
+            List<String> suppliers,
+            long holdings,
+            List<Origin> origins,
+            List<Station> stations) {
+        /** Whether the lot is that of several suppliers and none was chosen. */
+        public boolean asksWhose() {
+            return supplierId == null && suppliers.size() > 1;
+        }
+
         /** How much tape and mesh is at a kind of place now, mm. */
         public long lengthAt(String... kinds) {
             List<String> asked = List.of(kinds);
@@ -95,6 +111,7 @@ public final class Traced {
     public record Recall(
             String recallId,
             String lot,
+            @Nullable String supplierId,
             String reason,
             String by,
             @Nullable Instant startedAt,

@@ -41,34 +41,43 @@ public final class Tracing {
     }
 
     /** The trace in short. */
-    public Traced.Trace trace(String what, String id) {
-        return neighbour.get("/traces", Map.of("what", what, "id", id), Traced.Trace.class);
+    public Traced.Trace trace(Traced.Found of) {
+        return neighbour.get("/traces", subject(of), Traced.Trace.class);
     }
 
     /** One page of its reels and batches. */
-    public Rows<Traced.Part> parts(String what, String id, @Nullable String after, int limit) {
-        return neighbour.get("/traces/holdings", asked(what, id, after, limit), PARTS);
+    public Rows<Traced.Part> parts(Traced.Found of, @Nullable String after, int limit) {
+        return neighbour.get("/traces/holdings", asked(of, after, limit), PARTS);
     }
 
     /** All its reels and batches. */
-    public List<Traced.Part> allParts(String what, String id) {
-        return neighbour.everything(after -> parts(what, id, after, WHOLE));
+    public List<Traced.Part> allParts(Traced.Found of) {
+        return neighbour.everything(after -> parts(of, after, WHOLE));
     }
 
     /** One page of the places that hold or held something of it. */
-    public Rows<Traced.At> places(String what, String id, @Nullable String kind, @Nullable String after, int limit) {
-        Map<String, Object> asked = asked(what, id, after, limit);
+    public Rows<Traced.At> places(Traced.Found of, @Nullable String kind, @Nullable String after, int limit) {
+        Map<String, Object> asked = asked(of, after, limit);
         asked.put("kind", kind == null ? "" : kind);
         return neighbour.get("/traces/places", asked, PLACES);
     }
 
     /** All places that hold or held something of it. */
-    public List<Traced.At> allPlaces(String what, String id) {
-        return neighbour.everything(after -> places(what, id, null, after, WHOLE));
+    public List<Traced.At> allPlaces(Traced.Found of) {
+        return neighbour.everything(after -> places(of, null, after, WHOLE));
     }
 
-    private static Map<String, Object> asked(String what, String id, @Nullable String after, int limit) {
-        Map<String, Object> asked = new HashMap<>(Map.of("what", what, "id", id, "limit", limit));
+    private static Map<String, Object> subject(Traced.Found of) {
+        Map<String, Object> subject = new HashMap<>(Map.of("what", of.what(), "id", of.id()));
+        if (of.supplierId() != null) {
+            subject.put("supplier", of.supplierId());
+        }
+        return subject;
+    }
+
+    private static Map<String, Object> asked(Traced.Found of, @Nullable String after, int limit) {
+        Map<String, Object> asked = subject(of);
+        asked.put("limit", limit);
         asked.put("after", after == null ? "" : after);
         return asked;
     }

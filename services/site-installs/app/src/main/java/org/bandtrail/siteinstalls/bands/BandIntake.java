@@ -14,6 +14,7 @@ import org.bandtrail.kernel.BandId;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.siteinstalls.bands.BandCommand.FitBand;
+import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import tools.jackson.core.JacksonException;
@@ -72,6 +73,11 @@ class BandIntake {
             Fitting fitting = request.fitting();
             Occurred when = new Occurred(request.happenedAt(), clock.instant());
             commands.send(new FitBand(fitting.bandId(), fitting, opened, by, when));
+            // A girth that is not in the register yet has no tree to go to and stays on the band, which is flagged.
+            if (fitting.girth() != null && opened.tree() != null) {
+                commands.send(new MeasureGirth(
+                        fitting.treeId(), fitting.girth(), fitting.height(), fitting.bandId(), by, when));
+            }
             return new Fitted(
                     fitting.bandId(),
                     BandCheck.findings(fitting, opened, when).stream()

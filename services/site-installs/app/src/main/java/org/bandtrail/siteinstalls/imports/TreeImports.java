@@ -114,7 +114,17 @@ class TreeImports {
                 ? now
                 : row.measured().atStartOfDay(ZoneOffset.UTC).toInstant();
         return new RegisterTree(
-                row.treeId(), row.siteId(), row.tag(), row.species(), row.girth(), by, new Occurred(measured, now));
+                row.treeId(),
+                row.siteId(),
+                row.tag(),
+                row.species(),
+                null,
+                null,
+                row.girth(),
+                null,
+                "",
+                by,
+                new Occurred(measured, now));
     }
 
     /** Sites and trees entered a moment ago must be seen, so the rows are given time to catch up. */

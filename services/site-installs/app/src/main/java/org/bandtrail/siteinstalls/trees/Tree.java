@@ -5,11 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.bandtrail.kernel.Length;
-import org.bandtrail.kernel.Occurred;
-import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
-import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
 import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
@@ -50,7 +47,12 @@ public record Tree(
     public List<TreeEvent> decide(TreeCommand command) {
         return switch (command) {
             case RegisterTree register -> registered(register);
-            case MeasureGirth measure -> List.of(measured(measure));
+            case MeasureGirth measure -> {
+                if (treeId == null) {
+                    throw new TreeRefused.NotRegistered(measure.treeId());
+                }
+                yield List.of(measured(measure));
+            }
         };
     }
 
@@ -64,22 +66,36 @@ public record Tree(
         }
         List<TreeEvent> events = new ArrayList<>();
         events.add(new TreeRegistered(
-                register.treeId(), register.siteId(), tag, register.species().strip(), register.by(), register.when()));
+                register.treeId(),
+                register.siteId(),
+                tag,
+                register.species().strip(),
+                register.speciesCode(),
+                register.position(),
+                register.note().strip(),
+                register.by(),
+                register.when()));
         if (register.girth() != null) {
-            events.add(girth(register.treeId(), register.girth(), register.by(), register.when()));
+            events.add(measured(new MeasureGirth(
+                    register.treeId(),
+                    register.girth(),
+                    register.girthHeight(),
+                    null,
+                    register.by(),
+                    register.when())));
         }
         return List.copyOf(events);
     }
 
-    private GirthMeasured measured(MeasureGirth measure) {
-        if (treeId == null) {
-            throw new TreeRefused.NotRegistered(measure.treeId());
-        }
-        return girth(treeId, measure.girth(), measure.by(), measure.when());
-    }
-
-    private static GirthMeasured girth(TreeId treeId, WrittenGirth written, PersonId by, Occurred when) {
-        return new GirthMeasured(treeId, written.girth(), written, by, when);
+    private static GirthMeasured measured(MeasureGirth measure) {
+        return new GirthMeasured(
+                measure.treeId(),
+                measure.girth().girth(),
+                measure.girth(),
+                measure.height(),
+                measure.whileFitting(),
+                measure.by(),
+                measure.when());
     }
 
     /** The tree after the event; an event that cannot follow is a damaged history and throws. */

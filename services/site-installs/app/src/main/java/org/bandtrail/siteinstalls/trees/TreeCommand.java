@@ -1,11 +1,15 @@
 package org.bandtrail.siteinstalls.trees;
 
 import org.axonframework.modelling.command.TargetAggregateIdentifier;
+import org.bandtrail.kernel.BandId;
+import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.sites.Point;
+import org.bandtrail.siteinstalls.species.EppoCode;
 import org.jspecify.annotations.Nullable;
 
 /** What people ask of trees. */
@@ -20,7 +24,11 @@ public sealed interface TreeCommand {
      * @param siteId where it stands
      * @param tag what is written on its tag, 1 to 40 characters
      * @param species name or code as people use it, empty if not known
+     * @param speciesCode of the EPPO list, null if not known
+     * @param position where it stands, null if nobody took it
      * @param girth the first measurement, null if there is none
+     * @param girthHeight above ground at which that was, null if nobody told
+     * @param note what else is to be said, empty if nothing
      * @param by who registers it
      * @param when when it was seen (and measured)
      */
@@ -29,7 +37,11 @@ public sealed interface TreeCommand {
             SiteId siteId,
             String tag,
             String species,
+            @Nullable EppoCode speciesCode,
+            @Nullable Point position,
             @Nullable WrittenGirth girth,
+            @Nullable Length girthHeight,
+            String note,
             PersonId by,
             Occurred when)
             implements TreeCommand {}
@@ -39,9 +51,17 @@ public sealed interface TreeCommand {
      *
      * @param treeId a registered tree
      * @param girth as written
+     * @param height above ground, null if nobody told
+     * @param whileFitting the band that was being fitted, null if the tree was measured by itself
      * @param by who measured
      * @param when when
      */
-    record MeasureGirth(@TargetAggregateIdentifier TreeId treeId, WrittenGirth girth, PersonId by, Occurred when)
+    record MeasureGirth(
+            @TargetAggregateIdentifier TreeId treeId,
+            WrittenGirth girth,
+            @Nullable Length height,
+            @Nullable BandId whileFitting,
+            PersonId by,
+            Occurred when)
             implements TreeCommand {}
 }

@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
+import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -14,10 +15,13 @@ import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventexchange.entry.NoSuch;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Work;
+import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.sites.Point;
+import org.bandtrail.siteinstalls.species.EppoCode;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
 import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
 import org.jspecify.annotations.Nullable;
@@ -58,7 +62,11 @@ final class TreeController {
                     request.siteId(),
                     request.tag(),
                     Objects.requireNonNullElse(request.species(), ""),
+                    request.speciesCode(),
+                    position(request.lat(), request.lon()),
                     written(request.girth(), request.dbh()),
+                    request.girthHeight(),
+                    Objects.requireNonNullElse(request.note(), ""),
                     person.id(),
                     when(request.happenedAt())));
             return new Known(treeId);
@@ -78,7 +86,8 @@ final class TreeController {
             throw new IllegalArgumentException("Neither girth nor dbh is given. Give what was measured.");
         }
         return work.once(request.commandId(), List.of(treeId.value(), request), Known.class, () -> {
-            commands.send(new MeasureGirth(treeId, girth, person.id(), when(request.happenedAt())));
+            commands.send(new MeasureGirth(
+                    treeId, girth, request.height(), null, person.id(), when(request.happenedAt())));
             return new Known(treeId);
         });
     }
@@ -106,6 +115,17 @@ final class TreeController {
         return new Occurred(Objects.requireNonNullElse(happenedAt, now), now);
     }
 
+    private static @Nullable Point position(@Nullable BigDecimal lat, @Nullable BigDecimal lon) {
+        if (lat == null && lon == null) {
+            return null;
+        }
+        if (lat == null || lon == null) {
+            throw new IllegalArgumentException(
+                    "lat [%s] and lon [%s] belong together. Give both or neither.".formatted(lat, lon));
+        }
+        return Point.ofDegrees(lat, lon);
+    }
+
     private static @Nullable WrittenGirth written(@Nullable String girth, @Nullable String dbh) {
         if (girth != null && dbh != null) {
             throw new IllegalArgumentException(
@@ -123,14 +143,20 @@ final class TreeController {
             @NotNull SiteId siteId,
             @NotNull String tag,
             @Nullable String species,
+            @Nullable EppoCode speciesCode,
+            @Nullable BigDecimal lat,
+            @Nullable BigDecimal lon,
             @Nullable String girth,
             @Nullable String dbh,
+            @Nullable Length girthHeight,
+            @Nullable String note,
             @Nullable Instant happenedAt) {}
 
     record Measure(
             @NotNull UUID commandId,
             @Nullable String girth,
             @Nullable String dbh,
+            @Nullable Length height,
             @Nullable Instant happenedAt) {}
 
     record Known(TreeId treeId) {}

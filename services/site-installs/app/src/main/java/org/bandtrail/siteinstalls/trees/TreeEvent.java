@@ -2,12 +2,16 @@ package org.bandtrail.siteinstalls.trees;
 
 import org.axonframework.serialization.Revision;
 import org.bandtrail.eventstore.StoredAs;
+import org.bandtrail.kernel.BandId;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.sites.Point;
+import org.bandtrail.siteinstalls.species.EppoCode;
+import org.jspecify.annotations.Nullable;
 
 /** What happened to trees. */
 public sealed interface TreeEvent {
@@ -21,12 +25,24 @@ public sealed interface TreeEvent {
      * @param siteId where it stands
      * @param tag what is written on its tag
      * @param species as people use it, empty if not known
+     * @param speciesCode of the EPPO list, null if not known
+     * @param position where it stands, null if nobody took it
+     * @param note what else was said, empty if nothing
      * @param by who registered it
      * @param when when
      */
     @StoredAs("tree.registered")
-    @Revision("1")
-    record TreeRegistered(TreeId treeId, SiteId siteId, String tag, String species, PersonId by, Occurred when)
+    @Revision("2")
+    record TreeRegistered(
+            TreeId treeId,
+            SiteId siteId,
+            String tag,
+            String species,
+            @Nullable EppoCode speciesCode,
+            @Nullable Point position,
+            String note,
+            PersonId by,
+            Occurred when)
             implements TreeEvent {}
 
     /**
@@ -35,11 +51,20 @@ public sealed interface TreeEvent {
      * @param treeId the tree
      * @param girth in whole millimetres
      * @param written as it was written, for whoever doubts it later
+     * @param height above ground, null if nobody told
+     * @param whileFitting the band that was being fitted, null if the tree was measured by itself
      * @param by who measured
      * @param when when
      */
     @StoredAs("tree.girth-measured")
-    @Revision("1")
-    record GirthMeasured(TreeId treeId, Length girth, WrittenGirth written, PersonId by, Occurred when)
+    @Revision("2")
+    record GirthMeasured(
+            TreeId treeId,
+            Length girth,
+            WrittenGirth written,
+            @Nullable Length height,
+            @Nullable BandId whileFitting,
+            PersonId by,
+            Occurred when)
             implements TreeEvent {}
 }

@@ -1,5 +1,7 @@
 package org.bandtrail.siteinstalls.trees;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -11,8 +13,13 @@ import org.jspecify.annotations.Nullable;
  * @param siteId where it stands
  * @param tag what is on its tag
  * @param species as people use it, empty if not known
+ * @param speciesCode of the EPPO list, null if not known
+ * @param lat latitude in degrees, WGS 84, null if nobody took it
+ * @param lon longitude in degrees, null if nobody took it
  * @param girthMm measured last, in millimetres, null if never
+ * @param girthHeightMm above ground where that was, null if nobody told
  * @param girthMeasuredAt when that was
+ * @param note of whoever registered it, empty if none
  * @param bandsUp bands that hang on it now
  */
 public record TreeView(
@@ -20,8 +27,13 @@ public record TreeView(
         String siteId,
         String tag,
         String species,
+        @Nullable String speciesCode,
+        @Nullable BigDecimal lat,
+        @Nullable BigDecimal lon,
         @Nullable Long girthMm,
+        @Nullable Long girthHeightMm,
         @Nullable Instant girthMeasuredAt,
+        String note,
         long bandsUp) {
 
     /**
@@ -32,6 +44,8 @@ public record TreeView(
      * @param recordedAt when the books learnt of it
      * @param by who
      * @param girthMm what was measured, null if nothing
+     * @param girthHeightMm above ground where that was, null if nobody told
+     * @param bandId the band that was being fitted, null if none
      * @param note as written
      */
     public record Step(
@@ -40,6 +54,8 @@ public record TreeView(
             Instant recordedAt,
             String by,
             @Nullable Long girthMm,
+            @Nullable Long girthHeightMm,
+            @Nullable String bandId,
             String note) {}
 
     /**
@@ -58,28 +74,13 @@ public record TreeView(
             String state,
             @Nullable Instant fittedAt) {}
 
-    /** A tree with its history and its bands, as one flat object. */
+    /**
+     * A tree with its history and its bands, as one flat object.
+     *
+     * @param tree as in lists
+     * @param history newest first
+     * @param bands those fitted last first
+     */
     public record Whole(
-            String treeId,
-            String siteId,
-            String tag,
-            String species,
-            @Nullable Long girthMm,
-            @Nullable Instant girthMeasuredAt,
-            long bandsUp,
-            List<Step> history,
-            List<BandOnTree> bands) {
-        static Whole of(TreeView tree, List<Step> history, List<BandOnTree> bands) {
-            return new Whole(
-                    tree.treeId(),
-                    tree.siteId(),
-                    tree.tag(),
-                    tree.species(),
-                    tree.girthMm(),
-                    tree.girthMeasuredAt(),
-                    tree.bandsUp(),
-                    history,
-                    bands);
-        }
-    }
+            @JsonUnwrapped TreeView tree, List<Step> history, List<BandOnTree> bands) {}
 }

@@ -1,5 +1,6 @@
 package org.bandtrail.siteinstalls.trees;
 
+import java.math.BigDecimal;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bandtrail.kernel.TreeId;
+import org.bandtrail.siteinstalls.sites.Point;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -66,7 +68,7 @@ public class Trees {
                 .param(treeId.value())
                 .query(Trees::row)
                 .optional()
-                .map(tree -> TreeView.Whole.of(tree, steps(treeId), bands(treeId)));
+                .map(tree -> new TreeView.Whole(tree, steps(treeId), bands(treeId)));
     }
 
     private List<TreeView.Step> steps(TreeId treeId) {
@@ -79,6 +81,8 @@ public class Trees {
                         moment(row, "recorded_at"),
                         row.getString("by_person"),
                         row.getObject("girth_mm", Long.class),
+                        row.getObject("girth_height_mm", Long.class),
+                        row.getString("band_id"),
                         row.getString("note")))
                 .list();
     }
@@ -101,9 +105,19 @@ public class Trees {
                 row.getString("site_id"),
                 row.getString("tag"),
                 row.getString("species"),
+                row.getString("species_code"),
+                degreesOrNull(row, "latitude_e7"),
+                degreesOrNull(row, "longitude_e7"),
                 row.getObject("girth_mm", Long.class),
+                row.getObject("girth_height_mm", Long.class),
                 momentOrNull(row, "girth_measured_at"),
+                row.getString("note"),
                 row.getLong("bands_up"));
+    }
+
+    private static @Nullable BigDecimal degreesOrNull(ResultSet row, String column) throws SQLException {
+        Integer e7 = row.getObject(column, Integer.class);
+        return e7 == null ? null : Point.degrees(e7);
     }
 
     private static Instant moment(ResultSet row, String column) throws SQLException {

@@ -82,6 +82,22 @@ class BandControllerTest {
     }
 
     @Test
+    void a_girth_measured_while_fitting_enters_the_history_of_the_tree_and_the_newest_still_counts() {
+        // The tree was registered with 1230 mm after this band was fitted, so 1230 mm stays the newest.
+        http.post("/bands", body(Http.commandId(), "EB-9", "ELM-6", "1236 mm"));
+        assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
+        JsonNode tree = http.get("/trees/ELM-6").body();
+        assertThat(tree.path("girthMm").asLong()).isEqualTo(1230);
+        JsonNode measured = tree.path("history").valueStream()
+                .filter(step -> step.path("bandId").asString("").equals("EB-9"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(measured.path("girthMm").asLong()).isEqualTo(1236);
+        assertThat(measured.path("girthHeightMm").asLong()).isEqualTo(1219);
+        assertThat(measured.path("what").asString()).isEqualTo("girth measured while fitting");
+    }
+
+    @Test
     void the_same_command_twice_stores_once_and_answers_the_same() {
         String request = body(Http.commandId(), "EB-2", "ELM-2", "1234 mm");
         assertThat(http.post("/bands", request)).isEqualTo(http.post("/bands", request));

@@ -27,12 +27,12 @@ class TreeLawTest {
     private static MeasureGirth anyMeasurement(RandomGenerator random) {
         Instant moment = SPRING.plus(Duration.ofMinutes(random.nextInt(1_000_000)));
         String girth = (300 + random.nextInt(3_000)) + " mm";
-        return new MeasureGirth(TREE, WrittenGirth.ofGirth(girth), PERSON, Occurred.at(moment));
+        return new MeasureGirth(TREE, WrittenGirth.ofGirth(girth), null, null, PERSON, Occurred.at(moment));
     }
 
     private static Tree after(List<MeasureGirth> measurements) {
-        RegisterTree register =
-                new RegisterTree(TREE, new SiteId("ALDER"), "17", "", null, PERSON, Occurred.at(SPRING));
+        RegisterTree register = new RegisterTree(
+                TREE, new SiteId("ALDER"), "17", "", null, null, null, null, "", PERSON, Occurred.at(SPRING));
         Tree tree = Tree.NONE.evolve(Tree.NONE.decide(register).getFirst());
         for (MeasureGirth measurement : measurements) {
             for (TreeEvent event : tree.decide(measurement)) {

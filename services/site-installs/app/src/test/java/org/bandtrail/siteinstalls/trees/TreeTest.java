@@ -10,6 +10,8 @@ import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.sites.Point;
+import org.bandtrail.siteinstalls.species.EppoCode;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
 import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
@@ -21,6 +23,9 @@ class TreeTest {
     private static final SiteId ALDER = new SiteId("ALDER");
     private static final TreeId TREE = new TreeId("ALDER-17");
     private static final PersonId PERSON = new PersonId("P-07");
+    private static final EppoCode AILAL = new EppoCode("AILAL");
+    private static final Point FENCE = new Point(404_400_000, -753_400_000);
+    private static final Length BREAST = Length.ofMm(1370);
     private static final WrittenGirth DBH = WrittenGirth.ofDiameter("39 cm");
 
     private static Occurred on(String day) {
@@ -28,11 +33,12 @@ class TreeTest {
     }
 
     private static RegisterTree register(String tag, @Nullable WrittenGirth girth) {
-        return new RegisterTree(TREE, ALDER, tag, "AILAL", girth, PERSON, on("2026-03-01"));
+        return new RegisterTree(
+                TREE, ALDER, tag, "heaven", AILAL, FENCE, girth, BREAST, " by the gate ", PERSON, on("2026-03-01"));
     }
 
     private static MeasureGirth measure(String day, String girth) {
-        return new MeasureGirth(TREE, WrittenGirth.ofGirth(girth), PERSON, on(day));
+        return new MeasureGirth(TREE, WrittenGirth.ofGirth(girth), null, null, PERSON, on(day));
     }
 
     private static Tree after(TreeCommand... commands) {
@@ -50,8 +56,9 @@ class TreeTest {
         // pi x 390 mm = 1225.2
         assertThat(Tree.NONE.decide(register(" 17 ", DBH)))
                 .containsExactly(
-                        new TreeRegistered(TREE, ALDER, "17", "AILAL", PERSON, on("2026-03-01")),
-                        new GirthMeasured(TREE, Length.ofMm(1225), DBH, PERSON, on("2026-03-01")));
+                        new TreeRegistered(
+                                TREE, ALDER, "17", "heaven", AILAL, FENCE, "by the gate", PERSON, on("2026-03-01")),
+                        new GirthMeasured(TREE, Length.ofMm(1225), DBH, BREAST, null, PERSON, on("2026-03-01")));
     }
 
     @Test

@@ -73,6 +73,25 @@ class TreesOnPostgresTest {
     }
 
     @Test
+    void position_code_and_height_are_kept_with_the_tree_and_half_a_position_is_not_understood() {
+        String more = ",\"speciesCode\":\"ailal\",\"lat\":40.44,\"lon\":-75.3398,\"girth\":\"800 mm\","
+                + "\"girthHeight\":\"4 ft 6 in\",\"note\":\"two stems\"";
+        assertThat(register("7", more).status()).isEqualTo(200);
+        JsonNode tree = tree("OAK-7");
+        assertThat(tree.path("speciesCode").asString()).isEqualTo("AILAL");
+        assertThat(tree.path("lat").decimalValue()).isEqualByComparingTo("40.44");
+        assertThat(tree.path("lon").decimalValue()).isEqualByComparingTo("-75.3398");
+        // 54 in x 25.4 = 1371.6 mm
+        assertThat(tree.path("girthHeightMm").asLong()).isEqualTo(1372);
+        assertThat(tree.path("note").asString()).isEqualTo("two stems");
+        measure("OAK-7", "810 mm", "2026-06-01T08:00:00Z");
+        assertThat(tree("OAK-7").path("girthHeightMm").isNull()).isTrue();
+
+        assertThat(register("8", ",\"lat\":40.44").body().path("detail").asString()).contains("Give both or neither");
+        assertThat(register("8", ",\"speciesCode\":\"tree\"").status()).isEqualTo(400);
+    }
+
+    @Test
     void girth_and_diameter_together_are_not_understood() {
         assertThat(register("3", ",\"girth\":\"1 m\",\"dbh\":\"30 cm\"").status())
                 .isEqualTo(400);

@@ -7,9 +7,15 @@ import java.util.Locale;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
+import org.bandtrail.siteinstalls.trees.TreeCommand.CorrectTree;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
+import org.bandtrail.siteinstalls.trees.TreeCommand.NoteFoundAgain;
+import org.bandtrail.siteinstalls.trees.TreeCommand.NoteGone;
 import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
+import org.bandtrail.siteinstalls.trees.TreeEvent.FoundAgain;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeCorrected;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeGone;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
 import org.jspecify.annotations.Nullable;
 
@@ -17,15 +23,19 @@ import org.jspecify.annotations.Nullable;
  * One tree of the register.
  *
  * @param treeId null before it is registered
+ * @param details what the register says of it, null before it is registered
  * @param girth the girth measured last, null if never
  * @param measured when that was, null if never
+ * @param gone whether it was said to be gone
  */
 public record Tree(
         @Nullable TreeId treeId,
+        @Nullable TreeDetails details,
         @Nullable Length girth,
-        @Nullable Instant measured) {
+        @Nullable Instant measured,
+        boolean gone) {
     /** Before registration. */
-    public static final Tree NONE = new Tree(null, null, null);
+    public static final Tree NONE = new Tree(null, null, null, null, false);
 
     private static final int LONGEST_TAG = 40;
 
@@ -42,33 +52,35 @@ public record Tree(
     /**
      * Decides a command.
      *
-     * @throws TreeRefused if the identity is taken, the tag unusable, or the tree to measure not registered
+     * @throws TreeRefused if the identity is taken, the tag unusable, the tree not registered, or nothing is corrected
      */
     public List<TreeEvent> decide(TreeCommand command) {
-        return switch (command) {
-            case RegisterTree register -> registered(register);
-            case MeasureGirth measure -> {
-                if (treeId == null) {
-                    throw new TreeRefused.NotRegistered(measure.treeId());
-                }
-                yield List.of(measured(measure));
-            }
-        };
+        if (command instanceof RegisterTree register) {
+            return registered(register);
+        }
+        if (details == null) {
+            throw new TreeRefused.NotRegistered(command.treeId());
+        }
+        return List.of(
+                switch (command) {
+                    case RegisterTree register -> throw new IllegalStateException("Decided above: " + register);
+                    case MeasureGirth measure -> measured(measure);
+                    case CorrectTree correct -> corrected(correct, details);
+                    case NoteGone note ->
+                        new TreeGone(note.treeId(), note.how(), note.reason().strip(), note.by(), note.when());
+                    case NoteFoundAgain note -> foundAgain(note);
+                });
     }
 
     private List<TreeEvent> registered(RegisterTree register) {
         if (treeId != null) {
             throw new TreeRefused.AlreadyRegistered(register.treeId());
         }
-        String tag = register.tag().strip();
-        if (tag.isEmpty() || tag.length() > LONGEST_TAG) {
-            throw new TreeRefused.TagUnusable(tag, LONGEST_TAG);
-        }
         List<TreeEvent> events = new ArrayList<>();
         events.add(new TreeRegistered(
                 register.treeId(),
                 register.siteId(),
-                tag,
+                usable(register.tag().strip()),
                 register.species().strip(),
                 register.speciesCode(),
                 register.position(),
@@ -87,6 +99,13 @@ public record Tree(
         return List.copyOf(events);
     }
 
+    private static String usable(String tag) {
+        if (tag.isEmpty() || tag.length() > LONGEST_TAG) {
+            throw new TreeRefused.TagUnusable(tag, LONGEST_TAG);
+        }
+        return tag;
+    }
+
     private static GirthMeasured measured(MeasureGirth measure) {
         return new GirthMeasured(
                 measure.treeId(),
@@ -98,28 +117,46 @@ public record Tree(
                 measure.when());
     }
 
+    private static TreeCorrected corrected(CorrectTree correct, TreeDetails before) {
+        usable(correct.details().tag());
+        if (correct.details().equals(before)) {
+            throw new TreeRefused.NothingCorrected(
+                    correct.treeId(), "all of it says so already. Change what is wrong and send it again.");
+        }
+        if (correct.reason().isBlank()) {
+            throw new TreeRefused.NothingCorrected(
+                    correct.treeId(), "no reason is given. Say in a few words why, for whoever reads it later.");
+        }
+        return new TreeCorrected(
+                correct.treeId(), before, correct.details(), correct.reason().strip(), correct.by(), correct.when());
+    }
+
+    private FoundAgain foundAgain(NoteFoundAgain note) {
+        if (!gone) {
+            throw new TreeRefused.NotGone(note.treeId());
+        }
+        return new FoundAgain(note.treeId(), note.reason().strip(), note.by(), note.when());
+    }
+
     /** The tree after the event; an event that cannot follow is a damaged history and throws. */
     public Tree evolve(TreeEvent event) {
+        if (event instanceof TreeRegistered == (treeId != null)) {
+            throw new IllegalStateException("Tree %s is registered twice, or something happened to it before: %s"
+                    .formatted(event.treeId(), event));
+        }
         return switch (event) {
-            case TreeRegistered registered -> {
-                if (treeId != null) {
-                    throw new IllegalStateException("Tree %s is registered twice.".formatted(treeId));
-                }
-                yield new Tree(registered.treeId(), null, null);
-            }
-            case GirthMeasured measurement -> {
-                if (treeId == null) {
-                    throw new IllegalStateException(
-                            "Tree %s is measured before it is registered.".formatted(measurement.treeId()));
-                }
-                yield withMeasurement(measurement);
-            }
+            case TreeRegistered registered ->
+                new Tree(registered.treeId(), registered.details(), null, null, false);
+            case GirthMeasured measurement -> withMeasurement(measurement);
+            case TreeCorrected corrected -> new Tree(treeId, corrected.after(), girth, measured, gone);
+            case TreeGone tree -> new Tree(treeId, details, girth, measured, true);
+            case FoundAgain tree -> new Tree(treeId, details, girth, measured, false);
         };
     }
 
     private Tree withMeasurement(GirthMeasured measurement) {
         Instant happened = measurement.when().happened();
         boolean newer = measured == null || !happened.isBefore(measured);
-        return newer ? new Tree(treeId, measurement.girth(), happened) : this;
+        return newer ? new Tree(treeId, details, measurement.girth(), happened, gone) : this;
     }
 }

@@ -64,4 +64,41 @@ public sealed interface TreeCommand {
             PersonId by,
             Occurred when)
             implements TreeCommand {}
+
+    /**
+     * Corrects what the register says.
+     *
+     * @param treeId a registered tree
+     * @param details all of it as it ought to be
+     * @param reason why, not empty
+     * @param by who corrects
+     * @param when when
+     */
+    record CorrectTree(
+            @TargetAggregateIdentifier TreeId treeId, TreeDetails details, String reason, PersonId by, Occurred when)
+            implements TreeCommand {}
+
+    /**
+     * Notes that a tree is no more: a fact from the field.
+     *
+     * @param treeId a registered tree
+     * @param how how it went
+     * @param reason what else was seen, may be empty
+     * @param by who saw it
+     * @param when when
+     */
+    record NoteGone(
+            @TargetAggregateIdentifier TreeId treeId, GoneHow how, String reason, PersonId by, Occurred when)
+            implements TreeCommand {}
+
+    /**
+     * Notes that a tree stands after all.
+     *
+     * @param treeId a tree that was said to be gone
+     * @param reason what was seen, may be empty
+     * @param by who saw it
+     * @param when when
+     */
+    record NoteFoundAgain(@TargetAggregateIdentifier TreeId treeId, String reason, PersonId by, Occurred when)
+            implements TreeCommand {}
 }

@@ -93,14 +93,17 @@ final class TreeController {
     }
 
     @GetMapping("/trees")
-    @Operation(summary = "Trees by identity; site chooses one site, q a part of identity, tag or species")
+    @Operation(
+            summary = "Trees by identity; site chooses one site, q a part of identity, tag, species or code",
+            description = "only chooses: ALL, STANDING, GONE, UNMEASURED, NO_POSITION, NO_CODE, UNBANDED.")
     Rows list(
             @RequestParam(required = false) @Nullable String site,
             @RequestParam(required = false) @Nullable String q,
+            @RequestParam(defaultValue = "ALL") TreeChoice only,
             @RequestParam(required = false) @Nullable String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, LONGEST_PAGE);
-        List<TreeView> rows = trees.page(site, q, after, size);
+        List<TreeView> rows = trees.page(only, site, q, after, size);
         return new Rows(rows, rows.size() < size ? null : rows.getLast().treeId());
     }
 
@@ -115,7 +118,8 @@ final class TreeController {
         return new Occurred(Objects.requireNonNullElse(happenedAt, now), now);
     }
 
-    private static @Nullable Point position(@Nullable BigDecimal lat, @Nullable BigDecimal lon) {
+    /** A position of two numbers, null if neither is given. */
+    static @Nullable Point position(@Nullable BigDecimal lat, @Nullable BigDecimal lon) {
         if (lat == null && lon == null) {
             return null;
         }

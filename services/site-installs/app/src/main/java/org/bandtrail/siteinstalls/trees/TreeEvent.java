@@ -43,7 +43,12 @@ public sealed interface TreeEvent {
             String note,
             PersonId by,
             Occurred when)
-            implements TreeEvent {}
+            implements TreeEvent {
+        /** What can be corrected later. */
+        public TreeDetails details() {
+            return new TreeDetails(siteId, tag, species, speciesCode, position, note);
+        }
+    }
 
     /**
      * A girth was measured.
@@ -67,4 +72,45 @@ public sealed interface TreeEvent {
             PersonId by,
             Occurred when)
             implements TreeEvent {}
+
+    /**
+     * What the register says was wrong and is corrected; both stay to be seen.
+     *
+     * @param treeId the tree
+     * @param before what it said
+     * @param after what it says now
+     * @param reason why
+     * @param by who corrected it
+     * @param when when
+     */
+    @StoredAs("tree.corrected")
+    @Revision("1")
+    record TreeCorrected(
+            TreeId treeId, TreeDetails before, TreeDetails after, String reason, PersonId by, Occurred when)
+            implements TreeEvent {}
+
+    /**
+     * The tree is no more.
+     *
+     * @param treeId the tree
+     * @param how how it went
+     * @param reason what else was said, empty if nothing
+     * @param by who saw it
+     * @param when when
+     */
+    @StoredAs("tree.gone")
+    @Revision("1")
+    record TreeGone(TreeId treeId, GoneHow how, String reason, PersonId by, Occurred when) implements TreeEvent {}
+
+    /**
+     * A tree that was said to be gone stands after all.
+     *
+     * @param treeId the tree
+     * @param reason what was seen
+     * @param by who saw it
+     * @param when when
+     */
+    @StoredAs("tree.found-again")
+    @Revision("1")
+    record FoundAgain(TreeId treeId, String reason, PersonId by, Occurred when) implements TreeEvent {}
 }

@@ -3,14 +3,17 @@ package org.bandtrail.siteinstalls.trees;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
-import java.util.function.ToIntFunction;
 import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
-import org.bandtrail.kernel.Occurred;
-import org.bandtrail.siteinstalls.sites.Point;
+import org.bandtrail.kernel.TreeId;
+import org.bandtrail.siteinstalls.trees.TreeEvent.FoundAgain;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeCorrected;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeGone;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -20,22 +23,15 @@ import org.springframework.stereotype.Component;
 @Component
 final class TreeProjection implements Projection {
     private final JdbcClient jdbc;
+    private final TreeTable table;
 
     TreeProjection(JdbcClient jdbc) {
         this.jdbc = jdbc;
+        this.table = new TreeTable(jdbc);
     }
 
-    /** One line of the history. */
-    private record Step(
-            long position,
-            String tree,
-            String what,
-            Occurred when,
-            String by,
-            @Nullable Long girthMm,
-            @Nullable Long heightMm,
-            @Nullable String band,
-            String note) {}
+    /** One line of the history and where it came from. */
+    private record Line(long position, TreeId tree, TreeStep step) {}
 
     @Override
     public String name() {
@@ -55,68 +51,28 @@ final class TreeProjection implements Projection {
     @Override
     public void apply(List<StoredEvent> page) {
         List<TreeRegistered> registered = new ArrayList<>();
-        List<Step> steps = new ArrayList<>();
+        Map<TreeId, TreeDetails> corrected = new LinkedHashMap<>();
+        Map<TreeId, @Nullable TreeGone> gone = new LinkedHashMap<>();
+        List<Line> lines = new ArrayList<>();
         for (StoredEvent stored : page) {
-            switch ((TreeEvent) stored.payload()) {
-                case TreeRegistered tree -> {
-                    registered.add(tree);
-                    steps.add(new Step(
-                            stored.position(),
-                            tree.treeId().value(),
-                            "registered",
-                            tree.when(),
-                            tree.by().value(),
-                            null,
-                            null,
-                            null,
-                            "tag " + tree.tag()));
-                }
-                case GirthMeasured girth ->
-                    steps.add(new Step(
-                            stored.position(),
-                            girth.treeId().value(),
-                            girth.whileFitting() == null ? "girth measured" : "girth measured while fitting",
-                            girth.when(),
-                            girth.by().value(),
-                            girth.girth().mm(),
-                            girth.height() == null ? null : girth.height().mm(),
-                            girth.whileFitting() == null ? null : girth.whileFitting().value(),
-                            "%s %s"
-                                    .formatted(
-                                            girth.written().text(),
-                                            girth.written().basis().word())));
+            TreeEvent event = (TreeEvent) stored.payload();
+            switch (event) {
+                case TreeRegistered tree -> registered.add(tree);
+                case TreeCorrected tree -> corrected.put(tree.treeId(), tree.after());
+                case TreeGone tree -> gone.put(tree.treeId(), tree);
+                case FoundAgain tree -> gone.put(tree.treeId(), null);
+                case GirthMeasured girth -> {} // the line below is all of it; the latest is taken at the end
             }
+            lines.add(new Line(stored.position(), event.treeId(), TreeStep.of(event)));
         }
-        insertTrees(registered);
-        insertSteps(steps);
-        takeLatestGirths(steps);
+        table.insert(registered);
+        table.correct(corrected);
+        table.mark(gone);
+        insertSteps(lines);
+        table.takeLatestGirths(texts(lines, line -> line.tree().value()));
     }
 
-    private void insertTrees(List<TreeRegistered> registered) {
-        jdbc.sql("""
-                        INSERT INTO tree (tree_id, site_id, tag, species, species_code, latitude_e7, longitude_e7,
-                                          note, registered_at)
-                        SELECT * FROM unnest(?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::integer[],
-                                             ?::integer[], ?::text[], ?::timestamptz[])
-                        ON CONFLICT DO NOTHING""")
-                .params(
-                        texts(registered, tree -> tree.treeId().value()),
-                        texts(registered, tree -> tree.siteId().value()),
-                        texts(registered, TreeRegistered::tag),
-                        texts(registered, TreeRegistered::species),
-                        registered.stream().map(TreeProjection::code).toArray(String[]::new),
-                        registered.stream()
-                                .map(tree -> coordinate(tree.position(), Point::latitudeE7))
-                                .toArray(Integer[]::new),
-                        registered.stream()
-                                .map(tree -> coordinate(tree.position(), Point::longitudeE7))
-                                .toArray(Integer[]::new),
-                        texts(registered, TreeRegistered::note),
-                        texts(registered, tree -> moment(tree.when().happened())))
-                .update();
-    }
-
-    private void insertSteps(List<Step> steps) {
+    private void insertSteps(List<Line> lines) {
         jdbc.sql("""
                         INSERT INTO tree_step (position, tree_id, what, happened_at, recorded_at, by_person,
                                                girth_mm, girth_height_mm, band_id, note)
@@ -124,37 +80,17 @@ final class TreeProjection implements Projection {
                                              ?::text[], ?::bigint[], ?::bigint[], ?::text[], ?::text[])
                         ON CONFLICT DO NOTHING""")
                 .params(
-                        steps.stream().map(Step::position).toArray(Long[]::new),
-                        texts(steps, Step::tree),
-                        texts(steps, Step::what),
-                        texts(steps, step -> moment(step.when().happened())),
-                        texts(steps, step -> moment(step.when().recorded())),
-                        texts(steps, Step::by),
-                        steps.stream().map(Step::girthMm).toArray(Long[]::new),
-                        steps.stream().map(Step::heightMm).toArray(Long[]::new),
-                        steps.stream().map(Step::band).toArray(String[]::new),
-                        texts(steps, Step::note))
+                        lines.stream().map(Line::position).toArray(Long[]::new),
+                        texts(lines, line -> line.tree().value()),
+                        texts(lines, line -> line.step().what()),
+                        texts(lines, line -> moment(line.step().when().happened())),
+                        texts(lines, line -> moment(line.step().when().recorded())),
+                        texts(lines, line -> line.step().by().value()),
+                        lines.stream().map(line -> line.step().girthMm()).toArray(Long[]::new),
+                        lines.stream().map(line -> line.step().heightMm()).toArray(Long[]::new),
+                        lines.stream().map(line -> line.step().band()).toArray(String[]::new),
+                        texts(lines, line -> line.step().note()))
                 .update();
-    }
-
-    /** The girth that was measured last counts, of two at one moment the one told later, as in {@link Tree}. */
-    private void takeLatestGirths(List<Step> steps) {
-        jdbc.sql("""
-                        UPDATE tree SET girth_mm = latest.girth_mm, girth_measured_at = latest.happened_at,
-                                        girth_height_mm = latest.girth_height_mm
-                        FROM (SELECT DISTINCT ON (tree_id) tree_id, girth_mm, girth_height_mm, happened_at
-                              FROM tree_step
-                              WHERE tree_id = ANY (?) AND girth_mm IS NOT NULL
-                              ORDER BY tree_id, happened_at DESC, position DESC) AS latest
-                        WHERE tree.tree_id = latest.tree_id""").param(texts(steps, Step::tree)).update();
-    }
-
-    private static @Nullable String code(TreeRegistered tree) {
-        return tree.speciesCode() == null ? null : tree.speciesCode().value();
-    }
-
-    private static @Nullable Integer coordinate(@Nullable Point point, ToIntFunction<Point> part) {
-        return point == null ? null : part.applyAsInt(point);
     }
 
     private static <T> String[] texts(List<T> rows, Function<T, String> value) {

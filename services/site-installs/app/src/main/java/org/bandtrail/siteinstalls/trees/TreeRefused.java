@@ -26,12 +26,12 @@ public abstract sealed class TreeRefused extends Refusal {
         }
     }
 
-    /** There is no such tree to measure. */
+    /** There is no such tree. */
     public static final class NotRegistered extends TreeRefused {
         private static final long serialVersionUID = 1L;
 
         NotRegistered(TreeId treeId) {
-            super("Tree [%s] is not in the register. Register it first, with this girth.".formatted(treeId));
+            super("Tree [%s] is not in the register. Register it first.".formatted(treeId));
         }
 
         @Override
@@ -56,6 +56,39 @@ public abstract sealed class TreeRefused extends Refusal {
         @Override
         public String problem() {
             return "tree-tag-unusable";
+        }
+    }
+
+    /** A correction that changes nothing, or does not say why. */
+    public static final class NothingCorrected extends TreeRefused {
+        private static final long serialVersionUID = 1L;
+
+        NothingCorrected(TreeId treeId, String why) {
+            super("Tree [%s] is not corrected: %s".formatted(treeId, why));
+        }
+
+        @Override
+        public int status() {
+            return 422;
+        }
+
+        @Override
+        public String problem() {
+            return "tree-nothing-corrected";
+        }
+    }
+
+    /** A tree that nobody said was gone cannot be found again. */
+    public static final class NotGone extends TreeRefused {
+        private static final long serialVersionUID = 1L;
+
+        NotGone(TreeId treeId) {
+            super("Tree [%s] stands, the books say. There is nothing to take back.".formatted(treeId));
+        }
+
+        @Override
+        public String problem() {
+            return "tree-not-gone";
         }
     }
 }

@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param girthHeightMm above ground where that was, null if nobody told
  * @param girthMeasuredAt when that was
  * @param note of whoever registered it, empty if none
+ * @param goneAt when it was felled, fell, died or was not found, null while it stands
+ * @param goneHow in words, null while it stands
  * @param bandsUp bands that hang on it now
  */
 public record TreeView(
@@ -34,6 +36,8 @@ public record TreeView(
         @Nullable Long girthHeightMm,
         @Nullable Instant girthMeasuredAt,
         String note,
+        @Nullable Instant goneAt,
+        @Nullable String goneHow,
         long bandsUp) {
 
     /**

@@ -32,17 +32,21 @@ public class Trees {
     /**
      * One page by identity.
      *
+     * @param choice which of them
      * @param site only this site, null for all
-     * @param text part of identity, tag or species, null for all
+     * @param text part of identity, tag, species or species code, null for all
      * @param after last identity of the page before, null for the first
      */
-    public List<TreeView> page(@Nullable String site, @Nullable String text, @Nullable String after, int limit) {
+    public List<TreeView> page(
+            TreeChoice choice, @Nullable String site, @Nullable String text, @Nullable String after, int limit) {
         return jdbc.sql(COLUMNS + """
                         WHERE tree_id > :after
                           AND (CAST(:site AS text) IS NULL OR site_id = :site)
                           AND (CAST(:like AS text) IS NULL
-                               OR tree_id ILIKE :like OR tag ILIKE :like OR species ILIKE :like)
-                        ORDER BY tree_id LIMIT :limit""")
+                               OR tree_id ILIKE :like OR tag ILIKE :like OR species ILIKE :like
+                               OR species_code ILIKE :like)
+                          AND %s
+                        ORDER BY tree_id LIMIT :limit""".formatted(choice.condition()))
                 .param("after", after == null ? "" : after)
                 .param("site", site)
                 .param("like", text == null ? null : "%" + text.replaceAll("([\\\\%_])", "\\\\$1") + "%")
@@ -112,6 +116,8 @@ public class Trees {
                 row.getObject("girth_height_mm", Long.class),
                 momentOrNull(row, "girth_measured_at"),
                 row.getString("note"),
+                momentOrNull(row, "gone_at"),
+                row.getString("gone_how"),
                 row.getLong("bands_up"));
     }
 

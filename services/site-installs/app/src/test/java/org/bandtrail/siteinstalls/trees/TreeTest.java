@@ -12,9 +12,13 @@ import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.sites.Point;
 import org.bandtrail.siteinstalls.species.EppoCode;
+import org.bandtrail.siteinstalls.trees.TreeCommand.CorrectTree;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
+import org.bandtrail.siteinstalls.trees.TreeCommand.NoteFoundAgain;
+import org.bandtrail.siteinstalls.trees.TreeCommand.NoteGone;
 import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeCorrected;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -102,6 +106,32 @@ class TreeTest {
     void site_and_tag_make_the_identity() {
         assertThat(Tree.named(ALDER, " 12/a ")).isEqualTo(new TreeId("ALDER-12-A"));
         assertThatThrownBy(() -> Tree.named(ALDER, "1".repeat(40))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void a_correction_carries_what_was_said_before_and_needs_a_change_and_a_reason() {
+        Tree tree = after(register("17", DBH));
+        TreeDetails before = new TreeDetails(ALDER, "17", "heaven", AILAL, FENCE, "by the gate");
+        TreeDetails after = new TreeDetails(ALDER, "18", "heaven", AILAL, null, "by the gate");
+        assertThat(tree.decide(new CorrectTree(TREE, after, " misread ", PERSON, on("2026-04-02"))))
+                .containsExactly(new TreeCorrected(TREE, before, after, "misread", PERSON, on("2026-04-02")));
+        assertThat(after.changesFrom(before))
+                .containsExactly("tag 17, now 18", "position 40.4400000 -75.3400000, now none");
+        assertThatThrownBy(() -> tree.decide(new CorrectTree(TREE, before, "same", PERSON, on("2026-04-02"))))
+                .isInstanceOf(TreeRefused.NothingCorrected.class);
+        assertThatThrownBy(() -> tree.decide(new CorrectTree(TREE, after, " ", PERSON, on("2026-04-02"))))
+                .isInstanceOf(TreeRefused.NothingCorrected.class)
+                .hasMessageContaining("reason");
+    }
+
+    @Test
+    void a_tree_that_is_gone_can_still_be_measured_and_found_again_but_a_standing_one_cannot() {
+        NoteFoundAgain found = new NoteFoundAgain(TREE, "it stands", PERSON, on("2026-06-01"));
+        assertThatThrownBy(() -> after(register("17", null)).decide(found)).isInstanceOf(TreeRefused.NotGone.class);
+        Tree gone = after(register("17", null), new NoteGone(TREE, GoneHow.FELLED, "", PERSON, on("2026-05-01")));
+        assertThat(gone.gone()).isTrue();
+        assertThat(gone.decide(measure("2026-04-01", "1230 mm"))).hasSize(1);
+        assertThat(gone.evolve(gone.decide(found).getFirst()).gone()).isFalse();
     }
 
     @Test

@@ -92,6 +92,36 @@ class TreesOnPostgresTest {
     }
 
     @Test
+    void a_correction_keeps_the_old_value_in_sight_and_a_felled_tree_leaves_the_list_of_standing_ones() {
+        register("9", ",\"species\":\"sumac\"");
+        Http.Answer corrected = http.post(
+                "/trees/OAK-9/corrections",
+                "{\"commandId\":\"%s\",\"siteId\":\"OAK\",\"tag\":\"9\",\"species\":\"heaven\",\"reason\":\"smelt it\"}"
+                        .formatted(Http.commandId()));
+        assertThat(corrected.status()).isEqualTo(200);
+        Http.Answer gone = http.post(
+                "/trees/OAK-9/gone",
+                "{\"commandId\":\"%s\",\"how\":\"FELLED\",\"reason\":\"road works\"}".formatted(Http.commandId()));
+        assertThat(gone.status()).isEqualTo(200);
+
+        JsonNode tree = tree("OAK-9");
+        assertThat(tree.path("species").asString()).isEqualTo("heaven");
+        assertThat(tree.path("goneHow").asString()).isEqualTo("felled");
+        assertThat(tree.path("history").path(1).path("note").asString())
+                .isEqualTo("species sumac, now heaven; because: smelt it");
+        assertThat(http.get("/trees?site=OAK&only=GONE").body().path("rows")).hasSize(1);
+        assertThat(http.get("/trees?site=OAK&only=STANDING&q=OAK-9").body().path("rows")).isEmpty();
+
+        http.post("/trees/OAK-9/found-again", "{\"commandId\":\"%s\"}".formatted(Http.commandId()));
+        assertThat(tree("OAK-9").path("goneAt").isNull()).isTrue();
+        assertThat(http.post("/trees/OAK-9/found-again", "{\"commandId\":\"%s\"}".formatted(Http.commandId()))
+                        .body()
+                        .path("type")
+                        .asString())
+                .isEqualTo("/problems/tree-not-gone");
+    }
+
+    @Test
     void girth_and_diameter_together_are_not_understood() {
         assertThat(register("3", ",\"girth\":\"1 m\",\"dbh\":\"30 cm\"").status())
                 .isEqualTo(400);
@@ -121,12 +151,12 @@ class TreesOnPostgresTest {
         register("6", ",\"girth\":\"900 mm\"");
         measure("OAK-6", "910 mm", Instant.parse("2026-07-01T08:00:00Z").toString());
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
-        List<TreeView> before = trees.page("OAK", null, null, 100);
+        List<TreeView> before = trees.page(TreeChoice.ALL, "OAK", null, null, 100);
         TreeView.Whole one = trees.whole(new TreeId("OAK-6")).orElseThrow();
 
         projectors.rebuild("tree");
 
-        assertThat(trees.page("OAK", null, null, 100)).isEqualTo(before);
+        assertThat(trees.page(TreeChoice.ALL, "OAK", null, null, 100)).isEqualTo(before);
         assertThat(trees.whole(new TreeId("OAK-6"))).contains(one);
     }
 }

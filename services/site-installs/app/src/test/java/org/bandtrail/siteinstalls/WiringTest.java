@@ -55,6 +55,11 @@ class WiringTest {
         assertThat(names.all())
                 .containsExactlyInAnyOrder(
                         "site.registered",
+                        "consent.asked",
+                        "consent.given",
+                        "consent.declined",
+                        "consent.renewed",
+                        "consent.withdrawn",
                         "tree.registered",
                         "tree.girth-measured",
                         "tree.corrected",
@@ -69,7 +74,7 @@ class WiringTest {
     @Test
     void every_read_model_is_fed_and_both_neighbours_are_heard() {
         assertThat(projections.stream().map(Projection::name))
-                .containsExactlyInAnyOrder("site", "tree", "cut-policy", "band");
+                .containsExactlyInAnyOrder("consent", "site", "tree", "cut-policy", "band");
         assertThat(handlers.stream().map(ReceivedHandler::source))
                 .containsExactlyInAnyOrder("/bandtrail/inspections", "/bandtrail/supply-stock");
     }

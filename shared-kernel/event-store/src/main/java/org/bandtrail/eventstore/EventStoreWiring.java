@@ -1,9 +1,6 @@
 package org.bandtrail.eventstore;
 
-import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.time.Clock;
-import java.time.Duration;
 import java.util.List;
 import javax.sql.DataSource;
 import org.axonframework.commandhandling.CommandBus;
@@ -12,9 +9,6 @@ import org.axonframework.common.jdbc.ConnectionProvider;
 import org.axonframework.common.jdbc.UnitOfWorkAwareConnectionProviderWrapper;
 import org.axonframework.common.transaction.TransactionManager;
 import org.axonframework.eventhandling.DomainEventMessage;
-import org.axonframework.eventhandling.tokenstore.TokenStore;
-import org.axonframework.eventhandling.tokenstore.jdbc.JdbcTokenStore;
-import org.axonframework.eventhandling.tokenstore.jdbc.TokenSchema;
 import org.axonframework.eventsourcing.CachingEventSourcingRepository;
 import org.axonframework.eventsourcing.EventSourcingRepository;
 import org.axonframework.eventsourcing.eventstore.EmbeddedEventStore;
@@ -34,9 +28,9 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnMissingBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
-import org.springframework.transaction.support.TransactionTemplate;
 import tools.jackson.databind.JacksonModule;
 import tools.jackson.databind.ObjectMapper;
 
@@ -45,6 +39,7 @@ import tools.jackson.databind.ObjectMapper;
  * Boot 4 it is evaluated too early and a service can come up without transactions and say nothing.
  */
 @Configuration(proxyBeanMethods = false)
+@Import(ProjectorsWiring.class)
 public class EventStoreWiring {
 
     /** The machine's time, unless whoever starts the service gives it another clock. */
@@ -171,41 +166,5 @@ public class EventStoreWiring {
     EventLog eventLog(
             JdbcClient jdbc, AppendOrder eventOrder, StoredNameSerializer serializer, EventUpcaster upcasters) {
         return new EventLog(jdbc, eventOrder, serializer, upcasters);
-    }
-
-    @Bean
-    TokenStore tokenStore(ConnectionProvider connections, StoredNameSerializer serializer) throws UnknownHostException {
-        return JdbcTokenStore.builder()
-                .connectionProvider(connections)
-                .serializer(serializer)
-                .schema(TokenSchema.builder()
-                        .setTokenTable("token_entry")
-                        .setProcessorNameColumn("processor_name")
-                        .setSegmentColumn("segment")
-                        .setTokenColumn("token")
-                        .setTokenTypeColumn("token_type")
-                        .setTimestampColumn("timestamp")
-                        .setOwnerColumn("owner")
-                        .build())
-                .claimTimeout(Duration.ofSeconds(10))
-                .nodeId(ProcessHandle.current().pid() + "@"
-                        + InetAddress.getLocalHost().getHostName())
-                .build();
-    }
-
-    @Bean
-    Projectors projectors(
-            ObjectProvider<Projection> projections,
-            EventLog eventLog,
-            TokenStore tokenStore,
-            PlatformTransactionManager transactionManager,
-            StoredNames names,
-            JdbcClient jdbc) {
-        TransactionTemplate transactions = new TransactionTemplate(transactionManager);
-        List<Projector> each = projections
-                .orderedStream()
-                .map(projection -> new Projector(projection, eventLog, tokenStore, transactions, names))
-                .toList();
-        return new Projectors(each, eventLog, tokenStore, transactions, jdbc);
     }
 }

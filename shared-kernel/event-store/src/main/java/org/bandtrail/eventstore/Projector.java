@@ -1,10 +1,6 @@
 package org.bandtrail.eventstore;
 
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.Condition;
-import java.util.concurrent.locks.LockSupport;
-import java.util.concurrent.locks.ReentrantLock;
 import org.axonframework.eventhandling.GlobalSequenceTrackingToken;
 import org.axonframework.eventhandling.TrackingToken;
 import org.axonframework.eventhandling.tokenstore.TokenStore;
@@ -15,17 +11,13 @@ import org.slf4j.LoggerFactory;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Keeps one projection up to date: reads a page, applies it and moves the position, all in one transaction. Of several
- * replicas the one that holds the claim in the token store works; the others wait and take over when the claim expires.
+ * Keeps one projection up to date: reads a page, applies it and moves the position, all in one transaction. When it has
+ * caught up it joins the {@link SharedLook} of all and rests until that sends it off alone again. Of several replicas
+ * the one that holds the claim in the token store works; the others wait and take over when the claim expires.
  */
 final class Projector implements Runnable {
     private static final Logger LOG = LoggerFactory.getLogger(Projector.class);
     private static final int PAGE = 2_000;
-    private static final long IDLE_MILLIS = 200;
-
-    /** Under load a look gathers what came meanwhile: one transaction for many events instead of one for each. */
-    private static final long BETWEEN_LOOKS_MILLIS = 50;
-
     private static final long LONGEST_BACKOFF_MILLIS = 10_000;
 
     private final Projection projection;
@@ -33,9 +25,8 @@ final class Projector implements Runnable {
     private final TokenStore tokens;
     private final TransactionTemplate transactions;
     private final List<String> storedNames;
-    private final ReentrantLock lock = new ReentrantLock();
-    private final Condition news = lock.newCondition();
-    private boolean woken;
+    private final Bell bell = new Bell();
+    private volatile boolean together;
     private volatile long position = -1;
     private volatile @Nullable String failure;
     private volatile boolean running = true;
@@ -86,19 +77,40 @@ final class Projector implements Runnable {
         return failure;
     }
 
-    void wake() {
-        lock.lock();
-        try {
-            woken = true;
-            news.signalAll();
-        } finally {
-            lock.unlock();
+    /** Whether it has caught up and is taken further by the shared look. */
+    boolean isTogether() {
+        return together;
+    }
+
+    /** It is sent off to step alone until it has caught up again. */
+    void goAlone() {
+        together = false;
+        bell.ring();
+    }
+
+    /** The shared look has committed up to here. */
+    void standsAt(long committed) {
+        position = committed;
+    }
+
+    /** Applies those events of a page of all that it listens to and has not seen; within the caller's transaction. */
+    void apply(List<StoredEvent> ofAll, long after) {
+        List<StoredEvent> own = ofAll.stream()
+                .filter(event -> event.position() > after
+                        && projection.listensTo().stream().anyMatch(type -> type.isInstance(event.payload())))
+                .toList();
+        if (!own.isEmpty()) {
+            projection.apply(own);
         }
+    }
+
+    void wake() {
+        bell.ring();
     }
 
     void stop() {
         running = false;
-        wake();
+        bell.ring();
     }
 
     @Override
@@ -106,13 +118,12 @@ final class Projector implements Runnable {
         long backoff = 0;
         while (running) {
             try {
-                long looked = System.nanoTime();
-                boolean more = step();
-                failure = null;
-                backoff = 0;
-                if (!more) {
-                    rest(IDLE_MILLIS);
-                    gather(BETWEEN_LOOKS_MILLIS - TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - looked));
+                if (together) {
+                    rest(LONGEST_BACKOFF_MILLIS);
+                } else if (!step()) {
+                    failure = null;
+                    backoff = 0;
+                    together = true;
                 }
             } catch (UnableToClaimTokenException otherReplica) {
                 rest(LONGEST_BACKOFF_MILLIS / 2);
@@ -159,26 +170,8 @@ final class Projector implements Runnable {
         return token == null ? 0 : token.position().orElse(0);
     }
 
-    private void gather(long millis) {
-        if (millis > 0 && running) {
-            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(millis));
-        }
-    }
-
     private void rest(long millis) {
-        lock.lock();
-        try {
-            if (!woken && running) {
-                boolean signalled = news.await(millis, TimeUnit.MILLISECONDS);
-                LOG.trace("{} woken: {}", name(), signalled);
-            }
-            woken = false;
-        } catch (InterruptedException interrupted) {
-            running = false;
-            Thread.currentThread().interrupt();
-        } finally {
-            lock.unlock();
-        }
+        running &= bell.await(millis);
     }
 
     private record Moved(long from, long to) {}

@@ -12,7 +12,12 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** All projections of a service: starts and stops them, waits for them, and rebuilds one while people go on reading. */
 public final class Projectors implements SmartLifecycle {
     private static final int REBUILD_PAGE = 5_000;
+
+    /** How long all projections together may take to finish their page when the service stops. */
+    private static final Duration GRACE = Duration.ofSeconds(5);
+
     private final List<Projector> projectors;
+    private final SharedLook sharedLook;
     private final List<Thread> threads = new ArrayList<>();
     private final EventLog log;
     private final TokenStore tokens;
@@ -22,11 +27,13 @@ public final class Projectors implements SmartLifecycle {
 
     Projectors(
             List<Projector> projectors,
+            SharedLook sharedLook,
             EventLog log,
             TokenStore tokens,
             TransactionTemplate transactions,
             JdbcClient jdbc) {
         this.projectors = List.copyOf(projectors);
+        this.sharedLook = sharedLook;
         this.log = log;
         this.tokens = tokens;
         this.transactions = transactions;
@@ -40,19 +47,24 @@ public final class Projectors implements SmartLifecycle {
             threads.add(
                     Thread.ofVirtual().name("projection-" + projector.name()).start(projector));
         }
+        threads.add(Thread.ofVirtual().name("projections").start(sharedLook));
     }
 
     @Override
     public void stop() {
         running = false;
+        sharedLook.stop();
         projectors.forEach(Projector::stop);
-        for (Thread thread : threads) {
-            try {
-                thread.join(Duration.ofSeconds(5));
-            } catch (InterruptedException interrupted) {
-                Thread.currentThread().interrupt();
-                return;
+        long end = System.nanoTime() + GRACE.toNanos();
+        try {
+            for (Thread thread : threads) {
+                if (!thread.join(Duration.ofNanos(Math.max(0, end - System.nanoTime())))) {
+                    thread.interrupt(); // it waits for a database that is gone, its transaction is void either way
+                }
             }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            return;
         }
         threads.clear();
     }
@@ -64,7 +76,7 @@ public final class Projectors implements SmartLifecycle {
 
     /** Tells the projections that there is news, so that they need not wait for their next look. */
     public void wake() {
-        projectors.forEach(Projector::wake);
+        sharedLook.wake();
     }
 
     /**
@@ -107,7 +119,7 @@ public final class Projectors implements SmartLifecycle {
                         .formatted(
                                 name, projectors.stream().map(Projector::name).toList())));
         new Rebuild(projector, log, tokens, transactions, jdbc, REBUILD_PAGE).run();
-        projector.wake();
+        wake();
     }
 
     /**

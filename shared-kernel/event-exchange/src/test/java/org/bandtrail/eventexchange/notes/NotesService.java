@@ -33,6 +33,12 @@ public class NotesService {
 
     /** Starts the service on a free port. */
     public static ConfigurableApplicationContext start(TestDatabase database, String name, String... more) {
+        return start(List.of(NotesService.class), database, name, more);
+    }
+
+    /** Starts the service with further parts. */
+    static ConfigurableApplicationContext start(
+            List<Class<?>> parts, TestDatabase database, String name, String... more) {
         List<String> properties = new ArrayList<>(List.of(
                 "server.port=0",
                 "server.address=127.0.0.1",
@@ -45,7 +51,7 @@ public class NotesService {
                 "bandtrail.service-name=" + name,
                 "bandtrail.service-key=" + KEY));
         Collections.addAll(properties, more);
-        return new SpringApplicationBuilder(NotesService.class)
+        return new SpringApplicationBuilder(parts.toArray(Class<?>[]::new))
                 .web(WebApplicationType.SERVLET)
                 .properties(properties.toArray(String[]::new))
                 .run();

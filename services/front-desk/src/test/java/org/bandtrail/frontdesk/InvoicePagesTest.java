@@ -28,6 +28,8 @@ class InvoicePagesTest {
             {"GET /landed-costs/deliveries", "landed-deliveries"},
             {"POST /landed-costs/preview", "landed-preview"},
             {"GET /write-downs", "write-downs"},
+            {"GET /variances/prices", "variances-prices"},
+            {"GET /variances/uses", "variances-uses"},
             {"GET /tolerances", "tolerances"},
         };
         for (String[] recording : recordings) {
@@ -48,6 +50,8 @@ class InvoicePagesTest {
                 "/landed-costs              | One amount was                      | carrier 4711",
                 "/landed-costs/LC-1         | Freight of USD 25.00                | 8 reels and batches",
                 "/landed-costs/new          | what the goods cost                 | D-1 from S-REED",
+                "/variances                 | USD 20.00 more was paid than quoted. | +USD 9.60",
+                "/variances                 | no standard price is known          | 1,040.00 m",
                 "/write-downs               | adhesive out of date                | IAS 2, paragraph 9",
                 "/tolerances                | 2 % and 5                           | common practice, no source",
             })
@@ -97,6 +101,8 @@ class InvoicePagesTest {
         "/invoices.csv,     invoice_id",
         "/landed-costs.csv, landed_cost_id",
         "/write-downs.csv,  holding",
+        "/variances/prices.csv,  month",
+        "/variances/uses.csv,  month",
     })
     void lists_come_out_as_csv_and_as_sheets(String path, String header) throws Exception {
         assertThat(desk.reads(Role.FINANCE, path).getContentAsString()).startsWith(header + ",");

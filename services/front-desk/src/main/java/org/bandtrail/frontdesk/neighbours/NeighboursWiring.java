@@ -12,6 +12,7 @@ import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.money.Finance;
 import org.bandtrail.frontdesk.neighbours.money.Invoicing;
 import org.bandtrail.frontdesk.neighbours.money.LedgerReading;
+import org.bandtrail.frontdesk.neighbours.money.Variances;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
@@ -73,6 +74,11 @@ class NeighboursWiring {
     @Bean
     Invoicing invoicing(@Qualifier("supply-stock-service") Neighbour neighbour) {
         return new Invoicing(neighbour);
+    }
+
+    @Bean
+    Variances variances(@Qualifier("supply-stock-service") Neighbour neighbour) {
+        return new Variances(neighbour);
     }
 
     @Bean

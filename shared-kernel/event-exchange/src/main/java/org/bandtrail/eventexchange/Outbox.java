@@ -4,8 +4,12 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.support.TransactionSynchronization;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
@@ -65,13 +69,36 @@ public final class Outbox {
         if (told.isEmpty()) {
             return;
         }
+        requireTransaction(told.getFirst().causeEventId());
+        insert(rows(told));
+        ringAfterCommit();
+    }
+
+    /**
+     * As {@link #appendAll}, but passes over what was told before. With it a service tells the history that it had
+     * before it learnt to tell it, while new events are told as they happen.
+     *
+     * @return how many were told now
+     */
+    public int appendUntold(List<Told> told) {
+        List<Row> rows = rows(told);
+        Set<UUID> already = rows.isEmpty() ? Set.of() : toldAlready(rows);
+        List<Row> untold =
+                rows.stream().filter(row -> !already.contains(row.id())).toList();
+        if (!untold.isEmpty()) {
+            requireTransaction(told.getFirst().causeEventId());
+            insert(untold);
+            ringAfterCommit();
+        }
+        return untold.size();
+    }
+
+    private static void requireTransaction(UUID cause) {
         if (!TransactionSynchronizationManager.isActualTransactionActive()) {
             throw new IllegalStateException(
                     "Outbox.append needs the transaction of the private event [%s]. Maybe the caller has none."
-                            .formatted(told.getFirst().causeEventId()));
+                            .formatted(cause));
         }
-        insert(told);
-        ringAfterCommit();
     }
 
     /**
@@ -94,32 +121,49 @@ public final class Outbox {
         }
     }
 
-    private void insert(List<Told> told) {
-        int rows = told.size();
-        UUID[] ids = new UUID[rows];
-        String[] types = new String[rows];
-        String[] subjects = new String[rows];
-        String[] happened = new String[rows];
-        String[] data = new String[rows];
+    private static List<Row> rows(List<Told> told) {
+        List<Row> rows = new ArrayList<>();
         int index = 0;
-        for (int row = 0; row < rows; row++) {
+        for (int row = 0; row < told.size(); row++) {
             Told each = told.get(row);
             boolean sameCause = row > 0 && told.get(row - 1).causeEventId().equals(each.causeEventId());
             index = sameCause ? index + 1 : 0;
-            types[row] = PublishedName.of(each.contractEvent().getClass());
-            ids[row] = publishedId(each.causeEventId(), types[row], index);
-            subjects[row] = PublishedName.subjectOf(each.contractEvent());
-            happened[row] = PublishedName.happenedAt(each.contractEvent()).toString();
-            data[row] = ContractJson.write(each.contractEvent());
+            String type = PublishedName.of(each.contractEvent().getClass());
+            rows.add(new Row(publishedId(each.causeEventId(), type, index), type, each.contractEvent()));
         }
+        return rows;
+    }
+
+    private Set<UUID> toldAlready(List<Row> rows) {
+        return new HashSet<>(jdbc.sql("SELECT event_id FROM outbox WHERE event_id = ANY (?)")
+                .param(rows.stream().map(Row::id).toArray(UUID[]::new))
+                .query(UUID.class)
+                .list());
+    }
+
+    private void insert(List<Row> rows) {
         // The ordinality keeps the order of the feed; without it the order of the rows would be up to the planner.
         jdbc.sql("""
                 INSERT INTO outbox (event_id, type, subject, happened_at, data)
                 SELECT event_id, type, subject, happened_at, data::json
                 FROM unnest(?::uuid[], ?::varchar[], ?::varchar[], ?::timestamptz[], ?::text[]) WITH ORDINALITY
                     AS told (event_id, type, subject, happened_at, data, row)
-                ORDER BY row""").params(ids, types, subjects, happened, data).update();
+                ORDER BY row""")
+                .params(
+                        rows.stream().map(Row::id).toArray(UUID[]::new),
+                        column(rows, Row::type),
+                        column(rows, row -> PublishedName.subjectOf(row.event())),
+                        column(rows, row ->
+                                PublishedName.happenedAt(row.event()).toString()),
+                        column(rows, row -> ContractJson.write(row.event())))
+                .update();
     }
+
+    private static String[] column(List<Row> rows, Function<Row, String> value) {
+        return rows.stream().map(value).toArray(String[]::new);
+    }
+
+    private record Row(UUID id, String type, Object event) {}
 
     private void ringAfterCommit() {
         TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {

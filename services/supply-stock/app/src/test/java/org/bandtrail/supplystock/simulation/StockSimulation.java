@@ -12,6 +12,7 @@ import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
 import org.bandtrail.supplystock.OnPostgres;
+import org.bandtrail.supplystock.published.ToldDepots;
 import org.bandtrail.supplystock.slittings.CostChanges;
 import org.bandtrail.testing.Histories;
 import org.junit.jupiter.api.Test;
@@ -91,6 +92,9 @@ class StockSimulation {
     private void agree(String prefix) {
         BookAuditor auditor = BookAuditor.of(jdbc, prefix);
         assertThat(places(prefix)).as("where everything is").isEqualTo(auditor.places);
+        assertThat(ToldDepots.told(jdbc, prefix))
+                .as("what the others were told of the depots")
+                .isEqualTo(ToldDepots.there(jdbc, prefix));
         assertThat(auditor.slittings)
                 .as("cost between wide reels and their strips")
                 .isEmpty();

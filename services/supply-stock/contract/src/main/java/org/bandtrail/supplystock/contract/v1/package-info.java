@@ -9,6 +9,11 @@
  * <tr><td>{@code supply-stock.reel-received}</td><td>v1</td><td>{@code reel/<reelId>}</td>
  * <td>site-installs (a reel a crew may name)</td></tr>
  * <tr><td>{@code supply-stock.kit-handed-out}</td><td>v1</td><td>{@code kit/<kitId>}</td><td>none yet</td></tr>
+ * <tr><td>{@code supply-stock.depot-stock-changed}</td><td>v1</td><td>{@code reel/<reelId>} or
+ * {@code batch/<batchId>}</td><td>site-installs (what a work plan and a cut plan may count on)</td></tr>
+ * <tr><td>{@code supply-stock.holding-labelled}</td><td>v1</td><td>as above</td><td>site-installs (expiry)</td></tr>
+ * <tr><td>{@code supply-stock.holding-reserved}</td><td>v1</td><td>as above</td><td>site-installs (what is not
+ * free)</td></tr>
  * </table>
  */
 @NullMarked

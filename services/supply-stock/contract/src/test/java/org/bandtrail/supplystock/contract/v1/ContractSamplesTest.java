@@ -20,7 +20,12 @@ class ContractSamplesTest {
     @CsvSource({
         "org.bandtrail.supplystock.contract.v1.ReelReceived, 1",
         "org.bandtrail.supplystock.contract.v1.ReelReceived, 2",
-        "org.bandtrail.supplystock.contract.v1.KitHandedOut, 1"
+        "org.bandtrail.supplystock.contract.v1.KitHandedOut, 1",
+        "org.bandtrail.supplystock.contract.v1.DepotStockChanged, 1",
+        "org.bandtrail.supplystock.contract.v1.DepotStockChanged, 2",
+        "org.bandtrail.supplystock.contract.v1.HoldingLabelled, 1",
+        "org.bandtrail.supplystock.contract.v1.HoldingReserved, 1",
+        "org.bandtrail.supplystock.contract.v1.HoldingReserved, 2"
     })
     void a_sample_read_and_written_again_is_the_same(Class<?> type, int number) throws ReflectiveOperationException {
         JsonNode sample =

@@ -26,7 +26,7 @@ final class JobAsTask {
         }
         kinds.addAll(byLength.values());
         int blade = Math.toIntExact(rules.bladeMm());
-        this.task = new CutTask(
+        this.task = CutTask.of(
                 kinds.stream().mapToInt(kind -> Math.toIntExact(kind.getFirst().lengthMm()) + blade).toArray(),
                 kinds.stream().mapToInt(List::size).toArray(),
                 stock.stream().mapToInt(reel -> Math.toIntExact(reel.lengthMm())).toArray(),

@@ -12,6 +12,7 @@ package org.bandtrail.siteinstalls.cuttingstock.search;
  * @param blade what a cut takes, in mm
  * @param usable shortest usable rest in mm, at least 1
  * @param worth loss in mm that is accepted to leave a new reel closed
+ * @param scale one millimetre of loss in the units of {@link #cost}: more than all new reels together
  */
 public record CutTask(
         int[] weights,
@@ -21,7 +22,8 @@ public record CutTask(
         int[] ages,
         int blade,
         int usable,
-        int worth) {
+        int worth,
+        long scale) {
 
     /** How many kinds of pieces. */
     public int kinds() {
@@ -75,26 +77,38 @@ public record CutTask(
         return lengths[reel] - weight >= usable ? lengths[reel] - weight : 0;
     }
 
-    /** One millimetre of loss in the units of {@link #cost}: more than all new reels together. */
-    public long scale() {
-        return freshReels() + 1L;
+    /** With the scale that follows from the number of new reels. */
+    public static CutTask of(
+            int[] weights,
+            int[] demand,
+            int[] lengths,
+            boolean[] fresh,
+            int[] ages,
+            int blade,
+            int usable,
+            int worth) {
+        long scale = 1;
+        for (boolean one : fresh) {
+            scale += one ? 1 : 0;
+        }
+        return new CutTask(weights, demand, lengths, fresh, ages, blade, usable, worth, scale);
     }
 
     /** Loss first, opened reels second, as one number. A reel with no piece costs nothing. */
     public long cost(int reel, long weight) {
-        return weight == 0 ? 0 : scale() * (taken(reel, weight) + (fresh[reel] ? worth : 0)) + (fresh[reel] ? 1 : 0);
+        return weight == 0 ? 0 : scale * (taken(reel, weight) + (fresh[reel] ? worth : 0)) + (fresh[reel] ? 1 : 0);
     }
 
     /** What a piece left uncut costs, so that no saving of material is worth it. */
     public long uncutCost(int kind) {
-        return uncutBase() + scale() * weights[kind];
+        return uncutBase() + scale * weights[kind];
     }
 
     /** More than all reels together cost. */
     public long uncutBase() {
         long sum = 1;
         for (int reel = 0; reel < reels(); reel++) {
-            sum += scale() * (lengths[reel] + (fresh[reel] ? worth : 0)) + 1;
+            sum += scale * (lengths[reel] + (fresh[reel] ? worth : 0)) + 1;
         }
         return sum;
     }

@@ -27,6 +27,26 @@ final class Floor {
         return task.scale() * (wanted - ends + opened * task.worth()) + opened;
     }
 
+    /**
+     * Costs of plans that cut everything come in steps of this: when no reel can keep a usable rest, each reel costs
+     * the same whatever comes off it.
+     */
+    static long step(CutTask task) {
+        long step = 0;
+        int least = task.kinds() == 0 ? 0 : task.weights()[task.kinds() - 1];
+        for (int reel = 0; reel < task.reels(); reel++) {
+            if (task.rest(reel, least) > 0) {
+                return 1;
+            }
+            step = gcd(task.cost(reel, Math.max(1, least)), step);
+        }
+        return Math.max(1, step);
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
     /** The fewest pieces whose weight is at least {@code missing}: the heaviest ones. */
     private static long uncut(CutTask task, long missing) {
         long count = 0;

@@ -59,6 +59,21 @@ final class Improvement {
         return bestScore.cost() <= goal;
     }
 
+    /** Betters what stands below the cost: fewer part reels, longer leftovers, older reels. */
+    void polish(int rounds) {
+        run(rounds, Long.MIN_VALUE);
+    }
+
+    /** Goes on from another plan. */
+    void offer(Layout other) {
+        now = other.copy();
+        score = now.score();
+        if (score.compareTo(bestScore) < 0) {
+            best = now.copy();
+            bestScore = score;
+        }
+    }
+
     private void step(long allowed) {
         int[] reels = chosen();
         Score before = Score.ZERO;

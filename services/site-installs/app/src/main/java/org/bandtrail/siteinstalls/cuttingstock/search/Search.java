@@ -10,6 +10,9 @@ import java.util.stream.IntStream;
 /** The whole search for one task: first plans, bettering, bound. */
 public final class Search {
     private static final int ROUNDS = 12_000;
+    private static final int POLISH = 2_000;
+    private static final int DIVES = 8;
+    private static final int COLUMN_ROUNDS = 500;
     private final CutTask task;
     private final Chance chance;
     private final BooleanSupplier over;
@@ -30,11 +33,38 @@ public final class Search {
     }
 
     private Found run() {
-        long bound = Floor.of(task);
+        long step = Floor.step(task);
         Improvement improvement = new Improvement(task, first(), chance, over);
-        improvement.run(ROUNDS, Long.MIN_VALUE);
-        return new Found(
-                improvement.best(), improvement.bestScore().cost(), bound, over.getAsBoolean());
+        long floor = Floor.of(task);
+        improvement.run(ROUNDS / 4, floor);
+        if (improvement.bestScore().cost() > floor) {
+            floor = Math.max(floor, deep(improvement, floor, step));
+        }
+        improvement.polish(POLISH);
+        return new Found(improvement.best(), improvement.bestScore().cost(), floor, over.getAsBoolean());
+    }
+
+    /** Bounds the task by its linear program, and goes down from it until the best plan is proven or tries end. */
+    private long deep(Improvement improvement, long floor, long step) {
+        Bounding bounding = new Bounding(task, over);
+        bounding.learn(improvement.best());
+        boolean complete = bounding.run(improvement.bestScore().cost() - step + 1, COLUMN_ROUNDS);
+        long bound = Math.max(floor, inSteps(bounding.bound(), step, improvement));
+        for (int dive = 0; complete && dive < DIVES && improvement.bestScore().cost() > bound; dive++) {
+            Layout read = new Dive(task, chance, over).run(bounding);
+            if (read != null) {
+                improvement.offer(read);
+            }
+            improvement.run(ROUNDS, bound);
+        }
+        if (!complete) {
+            improvement.run(ROUNDS, bound);
+        }
+        return bound;
+    }
+
+    private long inSteps(long bound, long step, Improvement improvement) {
+        return improvement.best().uncut().length > 0 ? bound : Math.ceilDiv(bound, step) * step;
     }
 
     private Layout first() {

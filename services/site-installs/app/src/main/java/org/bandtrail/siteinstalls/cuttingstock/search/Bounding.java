@@ -1,0 +1,154 @@
+package org.bandtrail.siteinstalls.cuttingstock.search;
+
+import java.util.function.BooleanSupplier;
+
+/**
+ * Bound from the linear program over all ways to cut. For any prices p of the pieces, no plan costs less than the
+ * pieces are worth at p, less what the best way to cut each reel is worth at p beyond its cost (Lagrange; with prices
+ * of the master program it is Farley's bound in its form for several lengths). Prices are rounded to whole numbers
+ * first and the best ways found exactly, so the bound owes nothing to floating point.
+ */
+final class Bounding {
+    private static final int PIVOTS = 4_000;
+    private final CutTask task;
+    private final ReelClasses classes;
+    private final Pricing pricing;
+    private final Master master;
+    private final long uncutCost;
+    private final BooleanSupplier over;
+    private long bound = Long.MIN_VALUE;
+    private long[] bestPrices;
+
+    Bounding(CutTask task, BooleanSupplier over) {
+        this.task = task;
+        this.classes = new ReelClasses(task);
+        this.pricing = new Pricing(task, classes);
+        this.uncutCost = Math.min(task.uncutBase(), 4 * dearest(task));
+        this.master = new Master(task, classes, uncutCost);
+        this.over = over;
+        this.bestPrices = new long[task.kinds()];
+    }
+
+    private static long dearest(CutTask task) {
+        long most = 1;
+        for (int reel = 0; reel < task.reels(); reel++) {
+            most = Math.max(most, task.cost(reel, task.capacity(reel)));
+        }
+        return most;
+    }
+
+    ReelClasses classes() {
+        return classes;
+    }
+
+    Master master() {
+        return master;
+    }
+
+    /** The best bound so far, in the units of {@link CutTask#cost}, rounded up. */
+    long bound() {
+        return bound;
+    }
+
+    /** The ways to cut that a plan uses are a good beginning. */
+    void learn(Layout layout) {
+        for (int cls = 0; cls < classes.size(); cls++) {
+            for (int reel : classes.reels(cls)) {
+                if (layout.on(reel).length > 0) {
+                    int[] perKind = new int[task.kinds()];
+                    for (int kind : layout.on(reel)) {
+                        perKind[kind]++;
+                    }
+                    addIfNew(Column.of(task, classes, cls, perKind));
+                }
+            }
+        }
+    }
+
+    void addIfNew(Column column) {
+        if (master.columns().stream().noneMatch(column::same)) {
+            master.add(column);
+        }
+    }
+
+    /**
+     * Adds columns until none is missing, or the bound reaches {@code enough}.
+     *
+     * @param rounds how many times at most
+     * @return true when it ended so, false when patience ended or the method gave up
+     */
+    boolean run(long enough, int rounds) {
+        for (int round = 0; round < rounds; round++) {
+            if (!master.solve(PIVOTS) || over.getAsBoolean()) {
+                return false;
+            }
+            long[] prices = rounded(master.prices());
+            boolean more = round > 0 && price(between(prices, bestPrices)) > 0;
+            if (bound >= enough) {
+                return true;
+            }
+            if (!more && price(prices) <= 0) {
+                return !over.getAsBoolean();
+            }
+            if (bound >= enough) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Prices half way to the best so far swing less from round to round. */
+    private static long[] between(long[] prices, long[] best) {
+        long[] half = new long[prices.length];
+        for (int kind = 0; kind < half.length; kind++) {
+            half[kind] = (prices[kind] + best[kind]) / 2;
+        }
+        return half;
+    }
+
+    private long[] rounded(double[] prices) {
+        long[] whole = new long[task.kinds()];
+        for (int kind = 0; kind < whole.length; kind++) {
+            whole[kind] = Math.clamp(Math.round(prices[kind] * Pricing.SCALE), 0, uncutCost * Pricing.SCALE);
+        }
+        return whole;
+    }
+
+    /** Adds the best column of each class that the master would take; says how many, -1 when patience ended. */
+    private int price(long[] prices) {
+        if (!pricing.solve(prices, over)) {
+            return -1;
+        }
+        long sum = 0;
+        for (int kind = 0; kind < prices.length; kind++) {
+            sum += prices[kind] * task.demand()[kind];
+        }
+        double[] now = master.prices();
+        int added = 0;
+        for (int cls = 0; cls < classes.size(); cls++) {
+            Pricing.Offer offer = pricing.best(cls);
+            if (offer != null) {
+                sum -= offer.gain() * classes.count(cls);
+                Column column = pricing.column(offer);
+                if (gain(column, now) > 1e-6 * uncutCost / 1000) {
+                    master.add(column);
+                    added++;
+                }
+            }
+        }
+        long here = Math.ceilDiv(sum, Pricing.SCALE);
+        if (here > bound) {
+            bound = here;
+            bestPrices = prices;
+        }
+        return added;
+    }
+
+    private double gain(Column column, double[] prices) {
+        double gain = prices[task.kinds() + column.cls()] - column.cost();
+        for (int i = 0; i < column.kinds().length; i++) {
+            gain += prices[column.kinds()[i]] * column.counts()[i];
+        }
+        return gain;
+    }
+}

@@ -45,7 +45,7 @@ record LateReceipt(Map<Place, Long> before, List<LateUse> uses) {
             share(
                     shares,
                     charge.minor(),
-                    users.isEmpty() ? List.of(new LateUse(charge.account(), "", "", "received", 0)) : users);
+                    users.isEmpty() ? List.of(new LateUse(charge.account(), "", "", "", "received", 0)) : users);
         }
         return shares;
     }

@@ -7,6 +7,7 @@ import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
 import org.bandtrail.supplystock.batches.BatchEvent;
 import org.bandtrail.supplystock.costpolicies.CostPolicyEvent;
+import org.bandtrail.supplystock.crews.CrewEvent;
 import org.bandtrail.supplystock.periods.PeriodEvent;
 import org.bandtrail.supplystock.reels.ReelEvent;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -35,6 +36,7 @@ final class LedgerProjection implements Projection {
         return List.of(
                 "ledger_line",
                 "ledger_state",
+                "ledger_crew",
                 "ledger_holding",
                 "ledger_place",
                 "ledger_layer",
@@ -47,7 +49,7 @@ final class LedgerProjection implements Projection {
 
     @Override
     public List<Class<?>> listensTo() {
-        return List.of(ReelEvent.class, BatchEvent.class, PeriodEvent.class, CostPolicyEvent.class);
+        return List.of(ReelEvent.class, BatchEvent.class, PeriodEvent.class, CostPolicyEvent.class, CrewEvent.class);
     }
 
     @Override
@@ -63,6 +65,7 @@ final class LedgerProjection implements Projection {
             switch (stored.payload()) {
                 case PeriodEvent event -> books.month(event);
                 case CostPolicyEvent event -> books.policy(event);
+                case CrewEvent event -> books.crews.hear(event);
                 default -> fact(stored).forEach(books::post);
             }
         }
@@ -75,6 +78,7 @@ final class LedgerProjection implements Projection {
             case BatchEvent event -> Stream.of(Facts.of(stored.position(), event));
             case PeriodEvent event -> Stream.empty();
             case CostPolicyEvent event -> Stream.empty();
+            case CrewEvent event -> Stream.empty();
             default ->
                 throw new IllegalArgumentException(
                         "Event [%s] is none of the ledger's.".formatted(Objects.toString(stored.payload())));

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param in minor units that come to the target
  * @param account who pays the difference, or null
  * @param used millimetres or pieces the account used, negative if they came back
+ * @param crew it counts for, or nothing
  */
 record LedgerRow(
         Fact fact,
@@ -33,6 +34,7 @@ record LedgerRow(
         long used,
         String tree,
         String person,
+        String crew,
         String period) {
 
     LedgerRow {
@@ -40,6 +42,12 @@ record LedgerRow(
             throw new IllegalStateException("Line %d of event %d loses value between %s and %s: [%d] and [%d]."
                     .formatted(step, fact.position(), source, target, out, in));
         }
+    }
+
+    /** The same, counting for another crew. */
+    LedgerRow countingFor(String other) {
+        return new LedgerRow(
+                fact, step, of, what, adjusts, source, target, quantity, out, in, account, used, tree, person, other, period);
     }
 
     /** What the account paid in minor units. */

@@ -20,6 +20,7 @@ final class Lines {
     private final Fact fact;
     private final Known known;
     private final String period;
+    private final Membership crews;
     private final Stock values;
     private final @Nullable Stock pieces;
     private final String tree;
@@ -29,10 +30,11 @@ final class Lines {
      * @param values where the value lies: the reel, or the pool of the item
      * @param pieces the batch, if its value lies in a pool; null otherwise
      */
-    Lines(Fact fact, Known known, String period, Stock values, @Nullable Stock pieces) {
+    Lines(Fact fact, Known known, String period, Membership crews, Stock values, @Nullable Stock pieces) {
         this.fact = fact;
         this.known = known;
         this.period = period;
+        this.crews = crews;
         this.values = values;
         this.pieces = pieces;
         this.tree = fact.entry().moves().stream()
@@ -122,8 +124,10 @@ final class Lines {
         long used = use.quantity();
         if (used != 0) {
             add(Known.NOT_YET, use.what(), true, null, null, 0, 0, 0, who, -used, use.tree(), use.person());
+            written.add(written.removeLast().countingFor(use.crew()));
         }
         add(known, use.what(), false, NOT_RECEIVED, null, 0, minor, 0, who, used, use.tree(), use.person());
+        written.add(written.removeLast().countingFor(use.crew())); // of its own day, not of the receipt's
     }
 
     /** Value that lies where nothing is any more goes to where something is. */
@@ -171,6 +175,7 @@ final class Lines {
                 used,
                 onTree,
                 person,
+                crews.crewOf(person, fact.entry().occurred().happened(), fact.note()),
                 period));
     }
 

@@ -41,6 +41,7 @@ final class Loading {
         jdbc.sql("SELECT year, method FROM ledger_method").query(row -> {
             page.methods.put(row.getInt("year"), CostMethod.valueOf(row.getString("method")));
         });
+        new MembershipTable(jdbc).load(page.crews, facts);
         Set<Key> holdings =
                 new LinkedHashSet<>(facts.stream().map(Fact::holding).toList());
         if (!holdings.isEmpty()) {
@@ -146,12 +147,12 @@ final class Loading {
         List<Key> unknown =
                 holdings.stream().filter(key -> !page.known.containsKey(key)).toList();
         jdbc.sql("""
-            SELECT l.holding, l.id, l.account, l.tree_id, l.person_id, l.what,
+            SELECT l.holding, l.id, l.account, l.tree_id, l.person_id, l.crew_id, l.what,
                 sum(l.account_quantity) AS quantity
             FROM unnest(?::varchar[], ?::varchar[]) AS t (holding, id)
             JOIN ledger_line l USING (holding, id)
             WHERE l.account IS NOT NULL
-            GROUP BY 1, 2, 3, 4, 5, 6 ORDER BY 1, 2, 3, 4, 5, 6\
+            GROUP BY 1, 2, 3, 4, 5, 6, 7 ORDER BY 1, 2, 3, 4, 5, 6, 7\
             """).params(texts(unknown, Key::kind), texts(unknown, Key::id)).query(row -> {
             page.used(
                     new Key(row.getString("holding"), row.getString("id")),
@@ -159,6 +160,7 @@ final class Loading {
                             row.getString("account"),
                             row.getString("tree_id"),
                             row.getString("person_id"),
+                            row.getString("crew_id"),
                             row.getString("what"),
                             row.getLong("quantity")));
         });

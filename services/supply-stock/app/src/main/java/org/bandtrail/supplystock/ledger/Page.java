@@ -24,12 +24,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class Page {
     /** What accounts used of one holding before its receipt, added up. */
-    private record UseKey(String account, String tree, String person, String what) {}
+    private record UseKey(String account, String tree, String person, String crew, String what) {}
 
     @Nullable
     YearMonth closedThrough;
 
     final TreeMap<Integer, CostMethod> methods = new TreeMap<>();
+    final Membership crews = new Membership();
     final Map<Key, Known> known = new HashMap<>();
     final Map<Key, Known> named = new LinkedHashMap<>();
     final Map<Key, Stock> stocks = new LinkedHashMap<>();
@@ -47,7 +48,7 @@ final class Page {
 
     void used(Key holding, LateUse use) {
         uses.computeIfAbsent(holding, unused -> new LinkedHashMap<>())
-                .merge(new UseKey(use.account(), use.tree(), use.person(), use.what()), use.quantity(), Long::sum);
+                .merge(new UseKey(use.account(), use.tree(), use.person(), use.crew(), use.what()), use.quantity(), Long::sum);
     }
 
     void month(PeriodEvent event) {
@@ -82,7 +83,7 @@ final class Page {
         Stock own = stock(holding);
         boolean pooled = !holding.isReel() && now.received();
         Stock values = pooled ? pool(now.pool()).stock : own;
-        Lines lines = new Lines(fact, now, month.toString(), values, pooled ? own : null);
+        Lines lines = new Lines(fact, now, month.toString(), crews, values, pooled ? own : null);
         if (pooled) {
             pooled(fact, now, own, lines, method(month));
         } else if (fact.bought() != null) {
@@ -120,7 +121,7 @@ final class Page {
     private void remember(Key holding, List<LedgerRow> written) {
         for (LedgerRow row : written) {
             if (row.account() != null) {
-                used(holding, new LateUse(row.account(), row.tree(), row.person(), row.what(), row.used()));
+                used(holding, new LateUse(row.account(), row.tree(), row.person(), row.crew(), row.what(), row.used()));
             }
         }
     }
@@ -129,8 +130,8 @@ final class Page {
         List<LateUse> all = new ArrayList<>();
         Map<UseKey, Long> known = uses.remove(holding);
         if (known != null) {
-            known.forEach((use, quantity) ->
-                    all.add(new LateUse(use.account(), use.tree(), use.person(), use.what(), quantity)));
+            known.forEach((use, quantity) -> all.add(
+                    new LateUse(use.account(), use.tree(), use.person(), use.crew(), use.what(), quantity)));
         }
         // In one order, whether they were loaded or are of this page: who gets the last cent must not depend on pages.
         all.sort(Comparator.comparing(LateUse::toString));

@@ -31,7 +31,8 @@ final class SumsWriting {
                     of.of().material(),
                     of.of().currency(),
                     of.what(),
-                    of.person());
+                    of.person(),
+                    of.crew());
         }
     }
 
@@ -171,10 +172,10 @@ final class SumsWriting {
     private void accounts(List<Map.Entry<Account, long[]>> rows) {
         jdbc.sql("""
             INSERT INTO ledger_account AS a (period, account, site_id, tree_id, material, kind, currency,
-                what, person_id, quantity, minor)
+                what, person_id, crew_id, quantity, minor)
             SELECT * FROM unnest(?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[],
-                ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
-            ON CONFLICT (period, account, tree_id, material, currency, what, person_id) DO UPDATE
+                ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::varchar[], ?::bigint[], ?::bigint[])
+            ON CONFLICT (period, account, tree_id, material, currency, what, person_id, crew_id) DO UPDATE
             SET quantity = a.quantity + EXCLUDED.quantity, minor = a.minor + EXCLUDED.minor\
             """)
                 .params(
@@ -187,6 +188,7 @@ final class SumsWriting {
                         texts(rows, row -> row.getKey().of().of().currency()),
                         texts(rows, row -> row.getKey().of().what()),
                         texts(rows, row -> row.getKey().of().person()),
+                        texts(rows, row -> row.getKey().of().crew()),
                         numbers(rows, row -> row.getValue()[0]),
                         numbers(rows, row -> row.getValue()[1]))
                 .update();

@@ -29,6 +29,7 @@ final class Writing {
             new SumsWriting(jdbc).write(page.rows);
         }
         policies(page);
+        new MembershipTable(jdbc).write(page.crews.stays());
         jdbc.sql("""
             INSERT INTO ledger_state (one, position, closed_through) VALUES (true, ?, ?::varchar)
             ON CONFLICT (one) DO UPDATE
@@ -43,10 +44,11 @@ final class Writing {
         jdbc.sql("""
             INSERT INTO ledger_line (position, step, holding, id, material, kind, currency, what, adjusts,
                 note, source, target, quantity, out_minor, in_minor, account, account_quantity,
-                account_minor, site_id, tree_id, person_id, by_person, happened_at, recorded_at, period)
+                account_minor, site_id, tree_id, person_id, crew_id, by_person, happened_at, recorded_at,
+                period)
             SELECT * FROM unnest(?::bigint[], ?::integer[], %1$s, %1$s, %1$s, %1$s, %1$s, %1$s, ?::boolean[],
                 %1$s, %1$s, %1$s, ?::bigint[], ?::bigint[], ?::bigint[], %1$s, ?::bigint[], ?::bigint[],
-                %1$s, %1$s, %1$s, %1$s, ?::timestamptz[], ?::timestamptz[], %1$s)""".formatted("?::varchar[]"))
+                %1$s, %1$s, %1$s, %1$s, %1$s, ?::timestamptz[], ?::timestamptz[], %1$s)""".formatted("?::varchar[]"))
                 .params(
                         numbers(rows, row -> row.fact().position()),
                         numbers(rows, LedgerRow::step),
@@ -69,6 +71,7 @@ final class Writing {
                         texts(rows, LedgerRow::site),
                         texts(rows, LedgerRow::tree),
                         texts(rows, LedgerRow::person),
+                        texts(rows, LedgerRow::crew),
                         texts(rows, row -> row.fact().entry().by().value()),
                         texts(rows, LedgerRow::happenedAt),
                         texts(rows, LedgerRow::recordedAt),

@@ -13,7 +13,8 @@
  *
  * <p>A line posts to the month in which it happened, or, when that month was closed before the line was heard, to the
  * first open one; it keeps its own time. What was used before its receipt was known stands under no item, without
- * value; the receipt names it, by lines through the place {@code not-received:}. Tables for readers: {@code
+ * value; the receipt names it, by lines through the place {@code not-received:}. What was used counts for the crew its person was in
+ * then, and stays there when people change crews. Tables for readers: {@code
  * ledger_line}, {@code ledger_account} (what accounts paid, by month), {@code ledger_trial}, {@code ledger_day},
  * {@code ledger_place}.
  */

@@ -12,8 +12,8 @@ enum SpendBy {
     TREE("nullif(a.site_id, '')", "nullif(a.tree_id, '')"),
     /** One row per item. */
     ITEM("a.material"),
-    /** One row per crew, as crews are today; null for people of no crew. */
-    CREW("(SELECT min(c.crew_id) FROM crew c WHERE a.person_id = ANY (c.people))"),
+    /** One row per crew, as crews were when the material was used; null for people of no crew. */
+    CREW("nullif(a.crew_id, '')"),
     /** One row per person in whose custody the material was, else who reported it. */
     PERSON("nullif(a.person_id, '')"),
     /** One row per month the cost posts to. */

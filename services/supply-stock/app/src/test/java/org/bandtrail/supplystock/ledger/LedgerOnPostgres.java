@@ -76,7 +76,8 @@ public final class LedgerOnPostgres {
                         "ledger_account",
                         "ledger_day",
                         "ledger_state",
-                        "ledger_method")
+                        "ledger_method",
+                        "ledger_crew")
                 .stream()
                 .flatMap(table -> jdbc
                         .sql("SELECT '%1$s ' || t::text FROM %1$s t ORDER BY 1".formatted(table))

@@ -11,6 +11,7 @@ import java.util.stream.StreamSupport;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
+import org.bandtrail.kernel.CrewId;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialCode;
@@ -22,6 +23,7 @@ import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.supplystock.OnPostgres;
+import org.bandtrail.supplystock.crews.CrewCommand;
 import org.bandtrail.supplystock.holdings.Place;
 import org.bandtrail.supplystock.reels.ReelCommand;
 import org.junit.jupiter.api.Test;
@@ -111,6 +113,48 @@ class SpendOverHttpTest {
         JsonNode before = get("/spend?by=tree&limit=1000").get("rows");
         projectors.rebuild("ledger");
         assertThat(get("/spend?by=tree&limit=1000").get("rows")).isEqualTo(before);
+    }
+
+    @Test
+    void who_changes_crews_leaves_the_old_spend_with_the_old_crew() {
+        crew("SPEND-C1", "2026-05-01T06:00:00Z", "P-1");
+        fitAThirdOfAReel("R-SPEND-7", "SPEND-G");
+        long before = ofCrew("SPEND-C1");
+        crew("SPEND-C2", "2026-06-01T06:00:00Z", "P-1");
+        work.inOneTransaction(() -> {
+            commands.send(new CrewCommand.ChangePeople(
+                    new CrewId("SPEND-C1"),
+                    List.of(new PersonId("P-OTHER")),
+                    WHO,
+                    Occurred.at(Instant.parse("2026-06-01T06:00:00Z"))));
+            return true;
+        });
+        assertThat(projectors.caughtUp(Duration.ofSeconds(10))).isTrue();
+
+        assertThat(ofCrew("SPEND-C1")).isEqualTo(before).isGreaterThanOrEqualTo(3_33);
+        assertThat(ofCrew("SPEND-C2")).isZero();
+    }
+
+    private void crew(String crew, String at, String person) {
+        work.inOneTransaction(() -> {
+            commands.send(new CrewCommand.Form(
+                    new CrewId(crew),
+                    crew,
+                    new DepotId("D-1"),
+                    List.of(new PersonId(person)),
+                    WHO,
+                    Occurred.at(Instant.parse(at))));
+            return true;
+        });
+        assertThat(projectors.caughtUp(Duration.ofSeconds(10))).isTrue();
+    }
+
+    private long ofCrew(String crew) {
+        return StreamSupport.stream(
+                        get("/spend?by=crew&limit=1000").get("rows").spliterator(), false)
+                .filter(row -> row.path("crewId").asString("").equals(crew))
+                .mapToLong(row -> row.get("totalMinor").asLong())
+                .sum();
     }
 
     private void fitAThirdOfAReel(String reel, String site) {

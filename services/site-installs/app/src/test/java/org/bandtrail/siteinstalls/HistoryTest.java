@@ -16,6 +16,7 @@ import org.axonframework.serialization.upcasting.event.IntermediateEventRepresen
 import org.bandtrail.eventstore.StoredNameSerializer;
 import org.bandtrail.siteinstalls.bands.BandEvent;
 import org.bandtrail.siteinstalls.consents.ConsentEvent;
+import org.bandtrail.siteinstalls.hostchecks.HostCheckEvent;
 import org.bandtrail.siteinstalls.policies.CutPolicyEvent;
 import org.bandtrail.siteinstalls.sites.SiteEvent;
 import org.bandtrail.siteinstalls.trees.TreeEvent;
@@ -48,7 +49,13 @@ class HistoryTest {
 
     @Test
     void every_event_has_a_golden_file_and_no_old_file_was_edited() {
-        HISTORY.assertCover(ConsentEvent.class, SiteEvent.class, TreeEvent.class, CutPolicyEvent.class, BandEvent.class);
+        HISTORY.assertCover(
+                BandEvent.class,
+                ConsentEvent.class,
+                CutPolicyEvent.class,
+                HostCheckEvent.class,
+                SiteEvent.class,
+                TreeEvent.class);
         HISTORY.assertNoOldFileWasEdited();
     }
 

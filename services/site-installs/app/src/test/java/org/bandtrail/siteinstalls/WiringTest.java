@@ -65,6 +65,7 @@ class WiringTest {
                         "tree.corrected",
                         "tree.gone",
                         "tree.found-again",
+                        "host-check.made",
                         "cut-policy.published",
                         "band.fitted",
                         "band.pieces-replaced",
@@ -74,7 +75,13 @@ class WiringTest {
     @Test
     void every_read_model_is_fed_and_both_neighbours_are_heard() {
         assertThat(projections.stream().map(Projection::name))
-                .containsExactlyInAnyOrder("consent", "site", "tree", "cut-policy", "band");
+                .containsExactlyInAnyOrder(
+                        "band",
+                        "consent",
+                        "cut-policy",
+                        "host-check",
+                        "site",
+                        "tree");
         assertThat(handlers.stream().map(ReceivedHandler::source))
                 .containsExactlyInAnyOrder("/bandtrail/inspections", "/bandtrail/supply-stock");
     }

@@ -21,6 +21,7 @@ import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.contract.v1.BandFitted;
+import org.bandtrail.siteinstalls.contract.v1.MaterialMove;
 import org.springframework.stereotype.Component;
 
 /** Hears which bands were fitted, so that visits know what hangs where. */
@@ -63,6 +64,7 @@ class FromSiteInstalls implements ReceivedHandler {
         if (batch != null && fitted.fastenerPieces() > 0) {
             putUp.add(Portion.fasteners(new BatchId(batch), Pieces.of(fitted.fastenerPieces())));
         }
+        putUp.addAll(further(fitted, putUp));
         return new HearOfFitting(
                 new BandId(fitted.bandId()),
                 eventId,
@@ -70,5 +72,25 @@ class FromSiteInstalls implements ReceivedHandler {
                 new Doer(new CrewId(fitted.crewId()), new PersonId(fitted.personId()), new PersonId(fitted.by())),
                 putUp,
                 new Occurred(fitted.happenedAt(), clock.instant()));
+    }
+
+    /** The parts of a device that only the moves tell; what comes from a reel and is no tape can be used again. */
+    private static List<Portion> further(BandFitted fitted, List<Portion> named) {
+        List<Portion> unseen = new ArrayList<>(named);
+        List<Portion> further = new ArrayList<>();
+        for (MaterialMove move : fitted.moves()) {
+            boolean known = unseen.stream()
+                    .filter(piece -> piece.id().equals(move.id()) && piece.quantity() == move.quantity())
+                    .findFirst()
+                    .map(unseen::remove)
+                    .orElse(false);
+            if (!known) {
+                further.add(
+                        MaterialMove.REEL.equals(move.material())
+                                ? Portion.mesh(new ReelId(move.id()), Length.ofMm(move.quantity()))
+                                : Portion.fasteners(new BatchId(move.id()), Pieces.of(move.quantity())));
+            }
+        }
+        return further;
     }
 }

@@ -86,6 +86,7 @@ public record Band(
                 day.plusDays(books.policy().values().removeAfterDays()),
                 books.policy().version(),
                 BandCheck.findings(fitting, books.with(fitted), fit.when()),
+                fitting.details(),
                 fit.by(),
                 fit.when());
     }

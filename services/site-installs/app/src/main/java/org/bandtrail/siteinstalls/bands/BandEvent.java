@@ -31,17 +31,18 @@ public sealed interface BandEvent {
      * @param personId who carried the material
      * @param girth as measured, else as registered, else as the tape tells
      * @param height above ground
-     * @param tape the sticky piece
+     * @param tape the piece that goes round the trunk: sticky tape, or the cloth or skirt of another device
      * @param mesh the guard, null for none
      * @param fasteners null for none
      * @param mustRemoveBy the day by which it must be off
      * @param policyVersion the cut-length policy in force
      * @param findings what contradicted the books when it arrived
+     * @param details which device, where on the trunk, what else was used; revision 1 knew none of it
      * @param by who reported it
      * @param when when
      */
     @StoredAs("band.fitted")
-    @Revision("1")
+    @Revision("2")
     record BandFitted(
             BandId bandId,
             TreeId treeId,
@@ -56,6 +57,7 @@ public sealed interface BandEvent {
             LocalDate mustRemoveBy,
             int policyVersion,
             List<Finding> findings,
+            FitDetails details,
             PersonId by,
             Occurred when)
             implements BandEvent {

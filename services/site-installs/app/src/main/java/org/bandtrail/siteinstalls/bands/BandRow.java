@@ -29,7 +29,14 @@ record BandRow(
     static final BandRow NONE = new BandRow(Band.NONE, null, null, null, null);
 
     /** What only a fitting tells. */
-    record Fit(String crewId, String personId, Length girth, Length height, LocalDate mustRemoveBy, int policyVersion) {
+    record Fit(
+            String crewId,
+            String personId,
+            Length girth,
+            Length height,
+            LocalDate mustRemoveBy,
+            int policyVersion,
+            FitDetails details) {
         static Fit of(BandFitted fitted) {
             return new Fit(
                     fitted.crewId().value(),
@@ -37,7 +44,8 @@ record BandRow(
                     fitted.girth(),
                     fitted.height(),
                     fitted.mustRemoveBy(),
-                    fitted.policyVersion());
+                    fitted.policyVersion(),
+                    fitted.details());
         }
     }
 

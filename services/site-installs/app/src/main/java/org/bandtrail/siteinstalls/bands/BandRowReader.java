@@ -52,7 +52,8 @@ final class BandRowReader {
                         Length.ofMm(row.getLong("girth_mm")),
                         Length.ofMm(row.getLong("height_mm")),
                         row.getObject("must_remove_by", LocalDate.class),
-                        row.getInt("policy_version"));
+                        row.getInt("policy_version"),
+                        FitDetailsColumns.details(row));
     }
 
     private static BandRow.@Nullable Pins pins(ResultSet row) throws SQLException {

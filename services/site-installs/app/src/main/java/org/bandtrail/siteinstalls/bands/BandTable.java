@@ -17,10 +17,13 @@ final class BandTable {
     private static final String UPSERT = """
             INSERT INTO band (band_id, tree_id, site_id, crew_id, person_id, state, fitted_at, taken_down_at,
                 tape_reel, tape_mm, tape_since, mesh_reel, mesh_mm, mesh_since, fastener_batch, pieces, pieces_since,
-                girth_mm, height_mm, must_remove_by, policy_version)
+                girth_mm, height_mm, must_remove_by, policy_version, device, trunk_position, deviation, photos,
+                seam_mm, guard_closed_below, programme, pest, also_used)
             SELECT * FROM unnest(?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::timestamptz[],
                 ?::timestamptz[], ?::text[], ?::bigint[], ?::timestamptz[], ?::text[], ?::bigint[], ?::timestamptz[],
-                ?::text[], ?::bigint[], ?::timestamptz[], ?::bigint[], ?::bigint[], ?::date[], ?::integer[])
+                ?::text[], ?::bigint[], ?::timestamptz[], ?::bigint[], ?::bigint[], ?::date[], ?::integer[],
+                ?::text[], ?::integer[], ?::text[], ?::text[], ?::bigint[], ?::boolean[], ?::text[], ?::text[],
+                ?::text[])
             ON CONFLICT (band_id) DO UPDATE SET tree_id = excluded.tree_id, site_id = excluded.site_id,
                 crew_id = excluded.crew_id, person_id = excluded.person_id, state = excluded.state,
                 fitted_at = excluded.fitted_at, taken_down_at = excluded.taken_down_at,
@@ -28,7 +31,11 @@ final class BandTable {
                 mesh_reel = excluded.mesh_reel, mesh_mm = excluded.mesh_mm, mesh_since = excluded.mesh_since,
                 fastener_batch = excluded.fastener_batch, pieces = excluded.pieces,
                 pieces_since = excluded.pieces_since, girth_mm = excluded.girth_mm, height_mm = excluded.height_mm,
-                must_remove_by = excluded.must_remove_by, policy_version = excluded.policy_version""";
+                must_remove_by = excluded.must_remove_by, policy_version = excluded.policy_version,
+                device = excluded.device, trunk_position = excluded.trunk_position, deviation = excluded.deviation,
+                photos = excluded.photos, seam_mm = excluded.seam_mm,
+                guard_closed_below = excluded.guard_closed_below, programme = excluded.programme,
+                pest = excluded.pest, also_used = excluded.also_used""";
 
     private final JdbcClient jdbc;
 
@@ -53,6 +60,7 @@ final class BandTable {
         List<Object> columns = new ArrayList<>(standing(rows));
         columns.addAll(material(rows));
         columns.addAll(told(rows));
+        columns.addAll(FitDetailsColumns.of(rows));
         jdbc.sql(UPSERT).params(columns).update();
     }
 

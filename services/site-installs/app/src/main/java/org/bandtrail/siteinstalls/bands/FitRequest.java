@@ -3,6 +3,8 @@ package org.bandtrail.siteinstalls.bands;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.bandtrail.kernel.BandId;
 import org.bandtrail.kernel.BatchId;
@@ -31,6 +33,16 @@ import org.jspecify.annotations.Nullable;
  * @param mesh the guard; left out for none
  * @param fasteners left out for none
  * @param happenedAt when it was fitted
+ * @param device code of the kind of device; left out for a sticky band
+ * @param position on the trunk, 1 the lowest; left out for 1
+ * @param deviation why the crew departed from the plan; left out if it did not
+ * @param photos identities of photos; left out for none
+ * @param seam of the guard; left out if nobody measured
+ * @param guardClosedBelow left out if nobody said
+ * @param programme it is fitted for; left out if nobody said
+ * @param pest EPPO code of the pest; left out if nobody said
+ * @param alsoCut further pieces of reels; left out for none
+ * @param alsoCounted further counted parts; left out for none
  */
 record FitRequest(
         @NotNull UUID commandId,
@@ -44,7 +56,17 @@ record FitRequest(
         @NotNull @Valid Cut tape,
         @Nullable @Valid Cut mesh,
         @Nullable @Valid Used fasteners,
-        @NotNull Instant happenedAt) {
+        @NotNull Instant happenedAt,
+        @Nullable String device,
+        @Nullable Integer position,
+        @Nullable String deviation,
+        @Nullable List<String> photos,
+        @Nullable Length seam,
+        @Nullable Boolean guardClosedBelow,
+        @Nullable String programme,
+        @Nullable String pest,
+        @Nullable List<@Valid Cut> alsoCut,
+        @Nullable List<@Valid Used> alsoCounted) {
 
     /** A piece of a reel. */
     record Cut(@NotNull ReelId reelId, @NotNull Length length) {
@@ -72,7 +94,32 @@ record FitRequest(
                 height,
                 tape.piece(),
                 mesh == null ? null : mesh.piece(),
-                fasteners == null ? null : fasteners.fasteners());
+                fasteners == null ? null : fasteners.fasteners(),
+                details());
+    }
+
+    private FitDetails details() {
+        return new FitDetails(
+                Objects.requireNonNullElse(said(device), FitDetails.STICKY_BAND),
+                Objects.requireNonNullElse(position, 1),
+                said(deviation),
+                Objects.requireNonNullElse(photos, List.of()),
+                seam,
+                guardClosedBelow,
+                said(programme),
+                said(pest),
+                Objects.requireNonNullElse(alsoCut, List.<Cut>of()).stream()
+                        .map(Cut::piece)
+                        .toList(),
+                Objects.requireNonNullElse(alsoCounted, List.<Used>of()).stream()
+                        .filter(used -> used.pieces().isPositive())
+                        .map(used -> new Fasteners(used.batchId(), used.pieces()))
+                        .toList());
+    }
+
+    /** What was written, null for nothing but blanks. */
+    private static @Nullable String said(@Nullable String text) {
+        return text == null || text.isBlank() ? null : text.strip();
     }
 
     BandBooks.Dated dated() {

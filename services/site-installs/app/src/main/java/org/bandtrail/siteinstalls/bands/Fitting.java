@@ -19,9 +19,10 @@ import org.jspecify.annotations.Nullable;
  * @param personId who carried the material
  * @param girth as written, null if nobody measured
  * @param height above ground, null if it is the usual one
- * @param tape the sticky piece
+ * @param tape the piece that goes round the trunk: sticky tape, or the cloth or skirt of another device
  * @param mesh the guard, null for none
  * @param fasteners null for none
+ * @param details which device, where on the trunk, what else was used
  */
 public record Fitting(
         BandId bandId,
@@ -33,4 +34,38 @@ public record Fitting(
         @Nullable Length height,
         Piece tape,
         @Nullable Piece mesh,
-        @Nullable Fasteners fasteners) {}
+        @Nullable Fasteners fasteners,
+        FitDetails details) {
+
+    /** A sticky band at the usual place. */
+    public Fitting(
+            BandId bandId,
+            TreeId treeId,
+            SiteId siteId,
+            CrewId crewId,
+            PersonId personId,
+            @Nullable WrittenGirth girth,
+            @Nullable Length height,
+            Piece tape,
+            @Nullable Piece mesh,
+            @Nullable Fasteners fasteners) {
+        this(
+                bandId,
+                treeId,
+                siteId,
+                crewId,
+                personId,
+                girth,
+                height,
+                tape,
+                mesh,
+                fasteners,
+                FitDetails.USUAL);
+    }
+
+    /** The same fitting with other details. */
+    public Fitting with(FitDetails told) {
+        return new Fitting(
+                bandId, treeId, siteId, crewId, personId, girth, height, tape, mesh, fasteners, told);
+    }
+}

@@ -53,7 +53,9 @@ final class PublishedBands implements WhenAppended {
                 moves(fitted, mesh, fasteners),
                 fitted.when().happened(),
                 fitted.when().recorded(),
-                fitted.by().value());
+                fitted.by().value(),
+                fitted.details().device(),
+                fitted.details().position());
     }
 
     private static List<MaterialMove> moves(
@@ -66,14 +68,16 @@ final class PublishedBands implements WhenAppended {
             moves.add(reel(mesh, crew, tree));
         }
         if (fasteners != null) {
-            moves.add(new MaterialMove(
-                    MaterialMove.BATCH,
-                    fasteners.batchId().value(),
-                    fasteners.pieces().count(),
-                    crew,
-                    tree));
+            moves.add(batch(fasteners, crew, tree));
         }
+        fitted.details().alsoCut().forEach(piece -> moves.add(reel(piece, crew, tree)));
+        fitted.details().alsoCounted().forEach(used -> moves.add(batch(used, crew, tree)));
         return moves;
+    }
+
+    private static MaterialMove batch(Fasteners used, String crew, String tree) {
+        return new MaterialMove(
+                MaterialMove.BATCH, used.batchId().value(), used.pieces().count(), crew, tree);
     }
 
     private static MaterialMove reel(Piece piece, String crew, String tree) {

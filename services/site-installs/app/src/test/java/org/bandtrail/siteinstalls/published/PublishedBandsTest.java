@@ -17,6 +17,7 @@ import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.bands.BandEvent;
 import org.bandtrail.siteinstalls.bands.Fasteners;
+import org.bandtrail.siteinstalls.bands.FitDetails;
 import org.bandtrail.siteinstalls.bands.Piece;
 import org.bandtrail.siteinstalls.contract.v1.BandFitted;
 import org.bandtrail.siteinstalls.contract.v1.MaterialMove;
@@ -26,7 +27,8 @@ import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 
 class PublishedBandsTest {
-    private static BandEvent.BandFitted fitted(@Nullable Piece mesh, @Nullable Fasteners fasteners) {
+    private static BandEvent.BandFitted fitted(
+            @Nullable Piece mesh, @Nullable Fasteners fasteners, FitDetails details) {
         return new BandEvent.BandFitted(
                 new BandId("B-0001"),
                 new TreeId("ALDER-1304"),
@@ -41,6 +43,7 @@ class PublishedBandsTest {
                 LocalDate.parse("2026-10-01"),
                 1,
                 List.of(),
+                details,
                 new PersonId("P-07"),
                 new Occurred(Instant.parse("2026-05-04T09:15:00Z"), Instant.parse("2026-05-04T09:15:20Z")));
     }
@@ -49,7 +52,8 @@ class PublishedBandsTest {
     void a_band_with_guard_and_pins_is_told_as_in_the_sample() {
         BandFitted told = PublishedBands.told(fitted(
                 new Piece(new ReelId("R-0101"), Length.ofMm(1465)),
-                new Fasteners(new BatchId("F-0001"), Pieces.of(9))));
+                new Fasteners(new BatchId("F-0001"), Pieces.of(9)),
+                FitDetails.USUAL));
         BandFitted sample = JsonMapper.builder()
                 .build()
                 .treeToValue(
@@ -58,16 +62,41 @@ class PublishedBandsTest {
                                 .orElseThrow()
                                 .json(),
                         BandFitted.class);
-        assertThat(told).isEqualTo(sample);
+        assertThat(told.device()).isEqualTo("sticky-band");
+        assertThat(told.position()).isEqualTo(1);
+        assertThat(told).usingRecursiveComparison().ignoringFields("device", "position").isEqualTo(sample);
         assertThat(told.subject()).isEqualTo("band/B-0001");
     }
 
     @Test
     void a_bare_band_moves_its_tape_and_nothing_else() {
-        BandFitted told = PublishedBands.told(fitted(null, null));
+        BandFitted told = PublishedBands.told(fitted(null, null, FitDetails.USUAL));
         assertThat(told.meshReelId()).isNull();
         assertThat(told.fastenerPieces()).isZero();
         assertThat(told.moves())
                 .containsExactly(new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304"));
+    }
+
+    @Test
+    void further_parts_of_a_device_are_moved_to_the_tree_as_well() {
+        FitDetails trap = new FitDetails(
+                "funnel-trap",
+                2,
+                null,
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                List.of(new Piece(new ReelId("R-0102"), Length.ofMm(450))),
+                List.of(new Fasteners(new BatchId("F-0007"), Pieces.of(1))));
+        BandFitted told = PublishedBands.told(fitted(null, null, trap));
+        assertThat(told.device()).isEqualTo("funnel-trap");
+        assertThat(told.position()).isEqualTo(2);
+        assertThat(told.moves())
+                .containsExactly(
+                        new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304"),
+                        new MaterialMove(MaterialMove.REEL, "R-0102", 450, "crew:P-07", "tree:ALDER-1304"),
+                        new MaterialMove(MaterialMove.BATCH, "F-0007", 1, "crew:P-07", "tree:ALDER-1304"));
     }
 }

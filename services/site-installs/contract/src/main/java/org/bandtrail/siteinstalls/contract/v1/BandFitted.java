@@ -15,16 +15,20 @@ import org.jspecify.annotations.Nullable;
  * @param personId who carried the material and fitted the band
  * @param girthMm circumference of the trunk at the band in millimetres
  * @param heightMm height of the band above ground in millimetres
- * @param tapeReelId the reel the tape was cut from
- * @param tapeLengthMm tape in millimetres, with overlap and tabs
+ * @param tapeReelId the reel of the piece that goes round the trunk: sticky tape, or the cloth or skirt of another
+ *     device
+ * @param tapeLengthMm that piece in millimetres, with overlap and tabs
  * @param meshReelId the reel the guard mesh was cut from, null for a band without a guard
  * @param meshLengthMm mesh in millimetres, 0 without a guard
  * @param fastenerBatchId the batch of the pins, null if none were used
  * @param fastenerPieces pins used, 0 if none
- * @param moves the same material as moves from {@code crew:<personId>} to {@code tree:<treeId>}
+ * @param moves the same material and the further parts of the device, as moves from {@code crew:<personId>} to
+ *     {@code tree:<treeId>}
  * @param happenedAt when the band was fitted
  * @param recordedAt when site-installs learnt of it
  * @param by who reported it
+ * @param device code of the kind of device, null from a publisher that knew only sticky bands
+ * @param position which one on the trunk, 1 is the lowest; null from a publisher that knew only one
  */
 public record BandFitted(
         String bandId,
@@ -43,9 +47,52 @@ public record BandFitted(
         List<MaterialMove> moves,
         Instant happenedAt,
         Instant recordedAt,
-        String by) {
+        String by,
+        @Nullable String device,
+        @Nullable Integer position) {
     /** The type attribute of the envelope. */
     public static final String TYPE = "site-installs.band-fitted.v1";
+
+    /** A band as publishers told it before devices were told apart. */
+    public BandFitted(
+            String bandId,
+            String treeId,
+            String siteId,
+            String crewId,
+            String personId,
+            long girthMm,
+            long heightMm,
+            String tapeReelId,
+            long tapeLengthMm,
+            @Nullable String meshReelId,
+            long meshLengthMm,
+            @Nullable String fastenerBatchId,
+            long fastenerPieces,
+            List<MaterialMove> moves,
+            Instant happenedAt,
+            Instant recordedAt,
+            String by) {
+        this(
+                bandId,
+                treeId,
+                siteId,
+                crewId,
+                personId,
+                girthMm,
+                heightMm,
+                tapeReelId,
+                tapeLengthMm,
+                meshReelId,
+                meshLengthMm,
+                fastenerBatchId,
+                fastenerPieces,
+                moves,
+                happenedAt,
+                recordedAt,
+                by,
+                null,
+                null);
+    }
 
     /** Keeps its own copy of the moves. */
     public BandFitted {

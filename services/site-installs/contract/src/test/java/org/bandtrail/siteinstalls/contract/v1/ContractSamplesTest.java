@@ -5,22 +5,43 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 class ContractSamplesTest {
+    /** Components that the first samples do not know. */
+    private static final List<String> ADDED_LATER = List.of("device", "position");
+
     private final JsonMapper json = JsonMapper.builder().build();
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2})
+    @ValueSource(ints = {1, 2, 3})
     void a_sample_read_and_written_again_is_the_same(int number) {
         JsonNode sample = sample(number);
         BandFitted read = json.treeToValue(sample, BandFitted.class);
-        assertThat(json.readTree(json.writeValueAsString(read))).isEqualTo(sample);
+        ObjectNode written = (ObjectNode) json.readTree(json.writeValueAsString(read));
+        ADDED_LATER.stream().filter(name -> !sample.has(name)).forEach(written::remove);
+        assertThat(written).isEqualTo(sample);
+    }
+
+    @Test
+    void a_publisher_that_knew_one_device_only_says_nothing_of_it() {
+        BandFitted fitted = json.treeToValue(sample(2), BandFitted.class);
+        assertThat(fitted.device()).isNull();
+        assertThat(fitted.position()).isNull();
+    }
+
+    @Test
+    void further_parts_of_a_device_are_moves_of_their_own() {
+        BandFitted trap = json.treeToValue(sample(3), BandFitted.class);
+        assertThat(trap.device()).isEqualTo("funnel-trap");
+        assertThat(trap.moves()).extracting(MaterialMove::quantity).containsExactly(1100L, 12L, 450L, 1L);
     }
 
     @Test

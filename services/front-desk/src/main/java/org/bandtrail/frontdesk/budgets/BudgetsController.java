@@ -69,6 +69,11 @@ class BudgetsController {
                 .column("through", standing -> standing.budget().through().toString())
                 .column("currency", standing -> standing.budget().amount().currency())
                 .column("amount_minor", standing -> standing.budget().amount().minor())
+                .column("counts", standing -> standing.budget().counts())
+                .column("used_minor", Budgeting.Standing::usedMinor)
+                .column("scrapped_minor", Budgeting.Standing::scrappedMinor)
+                .column("missing_minor", Budgeting.Standing::missingMinor)
+                .column("written_down_minor", Budgeting.Standing::writtenDownMinor)
                 .column("actual_minor", Budgeting.Standing::actualMinor)
                 .column("committed_minor", Budgeting.Standing::committedMinor)
                 .column("left_minor", Budgeting.Standing::leftMinor)
@@ -90,7 +95,7 @@ class BudgetsController {
                         .send(
                                 "/budgets",
                                 form.body()
-                                        .text("budgetId", "name", "grantId", "siteId", "kind", "from", "through")
+                                        .text("budgetId", "name", "grantId", "siteId", "kind", "from", "through", "counts")
                                         .money("amount")
                                         .done()));
         if (back.isPresent()) {

@@ -20,10 +20,24 @@ public final class Budgeting {
             YearMonth from,
             YearMonth through,
             Money amount,
-            @Nullable String dropped) {}
+            String counts,
+            @Nullable String dropped) {
+        /** Whether what is missing or written down counts as spent. */
+        public boolean countsLost() {
+            return counts.equals("CHARGED_AND_LOST");
+        }
+    }
 
     /** A budget beside what was spent and what is ordered. */
-    public record Standing(Budget budget, long actualMinor, long committedMinor, long leftMinor) {
+    public record Standing(
+            Budget budget,
+            long usedMinor,
+            long scrappedMinor,
+            long missingMinor,
+            long writtenDownMinor,
+            long actualMinor,
+            long committedMinor,
+            long leftMinor) {
         /** Part spent, in percent of the larger of the amount and what is spent and ordered together, for drawing. */
         public double actualPercent() {
             return Math.max(0, 100.0 * actualMinor / whole());

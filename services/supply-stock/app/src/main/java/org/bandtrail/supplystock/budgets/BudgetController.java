@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.time.Clock;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventexchange.entry.NoSuch;
@@ -64,7 +65,9 @@ final class BudgetController {
     }
 
     @PostMapping("/budgets")
-    @Operation(summary = "Set a budget; grant, site and kind may each be left out")
+    @Operation(
+            summary = "Set a budget; grant, site and kind may each be left out",
+            description = "counts says what is spent: CHARGED or, if left out, CHARGED_AND_LOST")
     Known set(@RequestBody SetUp request, ActingPerson by) {
         return work.once(request.commandId(), request, Known.class, () -> {
             if (request.grantId() != null) {
@@ -77,7 +80,8 @@ final class BudgetController {
                     request.kind(),
                     request.from(),
                     request.through(),
-                    request.amount());
+                    request.amount(),
+                    Objects.requireNonNullElse(request.counts(), Counts.CHARGED_AND_LOST));
             commands.send(new BudgetCommand.SetUp(request.budgetId(), plan, by.id(), now()));
             return new Known(request.budgetId());
         });
@@ -118,7 +122,8 @@ final class BudgetController {
             @Nullable MaterialKind kind,
             YearMonth from,
             YearMonth through,
-            Money amount) {}
+            Money amount,
+            @Nullable Counts counts) {}
 
     record Change(UUID commandId, Money amount, String reason) {}
 

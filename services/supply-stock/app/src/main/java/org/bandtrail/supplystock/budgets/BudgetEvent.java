@@ -13,7 +13,7 @@ public sealed interface BudgetEvent {
 
     /** Set with its plan. */
     @StoredAs("budget.set")
-    @Revision("1")
+    @Revision("2")
     record Planned(BudgetId budgetId, BudgetPlan plan, PersonId by, Occurred occurred) implements BudgetEvent {}
 
     /** Its amount is another from now on. */

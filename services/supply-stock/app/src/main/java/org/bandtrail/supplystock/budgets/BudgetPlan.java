@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param from first month
  * @param through last month, not before {@code from}
  * @param amount what may be spent, above zero
+ * @param counts what counts as spent
  */
 public record BudgetPlan(
         String name,
@@ -25,9 +26,10 @@ public record BudgetPlan(
         @Nullable MaterialKind kind,
         YearMonth from,
         YearMonth through,
-        Money amount) {
+        Money amount,
+        Counts counts) {
     /** The same for another amount. */
     BudgetPlan of(Money other) {
-        return new BudgetPlan(name, grantId, siteId, kind, from, through, other);
+        return new BudgetPlan(name, grantId, siteId, kind, from, through, other, counts);
     }
 }

@@ -63,8 +63,8 @@ final class BudgetProjection implements Projection {
         BudgetPlan plan = set.plan();
         jdbc.sql("""
                         INSERT INTO budget (budget_id, name, grant_id, site_id, kind, from_month, through_month,
-                            amount_minor, currency)
-                        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
+                            amount_minor, currency, counts)
+                        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
                 .param(set.budgetId().value())
                 .param(plan.name().strip())
                 .param(plan.grantId() == null ? null : plan.grantId().value())
@@ -74,6 +74,7 @@ final class BudgetProjection implements Projection {
                 .param(plan.through().atDay(1))
                 .param(plan.amount().minor())
                 .param(plan.amount().currency())
+                .param(plan.counts().name())
                 .update();
     }
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param grantId null for whoever pays
  * @param siteId null for all sites
  * @param kind null for all kinds of material
+ * @param counts what counts as spent
  * @param dropped why it no longer counts, null while it does
  */
 public record BudgetRow(
@@ -23,6 +24,7 @@ public record BudgetRow(
         YearMonth from,
         YearMonth through,
         Money amount,
+        Counts counts,
         @Nullable String dropped) {
 
     /** What happened to a budget; the amount is null when it was dropped, the reason when it was set. */

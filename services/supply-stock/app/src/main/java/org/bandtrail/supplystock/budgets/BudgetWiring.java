@@ -1,5 +1,6 @@
 package org.bandtrail.supplystock.budgets;
 
+import org.axonframework.serialization.upcasting.event.SingleEventUpcaster;
 import org.bandtrail.eventstore.AggregateOf;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -11,5 +12,10 @@ class BudgetWiring {
     @Bean
     AggregateOf<?> budgetAggregate() {
         return BudgetAggregate.DECLARED;
+    }
+
+    @Bean
+    SingleEventUpcaster budgetWithoutCounts() {
+        return new BudgetWithoutCounts();
     }
 }

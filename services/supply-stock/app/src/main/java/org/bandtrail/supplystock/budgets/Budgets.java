@@ -61,6 +61,7 @@ class Budgets {
                 YearMonth.from(row.getObject("from_month", LocalDate.class)),
                 YearMonth.from(row.getObject("through_month", LocalDate.class)),
                 Money.of(row.getLong("amount_minor"), row.getString("currency")),
+                Counts.valueOf(row.getString("counts")),
                 row.getString("dropped"));
     }
 }

@@ -14,6 +14,7 @@ import org.bandtrail.supplystock.siteshares.Payers;
 import org.bandtrail.supplystock.siteshares.SiteShares;
 import org.bandtrail.supplystock.spend.GrantSpend;
 import org.bandtrail.supplystock.spend.Months;
+import org.bandtrail.supplystock.spend.Outcome;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -54,23 +55,23 @@ class Standings {
                 .map(BudgetRow::through)
                 .max(YearMonth::compareTo)
                 .orElseThrow();
-        List<GrantSpend.Part> spent = spend.parts(Months.of(first, last));
+        List<GrantSpend.Part> spent = spend.partsWithLost(Months.of(first, last));
         List<Ordered> ordered = ordered(running);
         List<BudgetStanding> standings = new ArrayList<>();
         for (BudgetRow budget : budgets) {
-            long actual = spent.stream()
+            Map<Outcome, Long> sums = spent.stream()
                     .filter(part -> !part.month().isBefore(budget.from())
                             && !part.month().isAfter(budget.through())
                             && covers(budget, part.grantId(), part.siteId(), part.kind(), part.currency()))
-                    .mapToLong(GrantSpend.Part::minor)
-                    .sum();
+                    .collect(Collectors.groupingBy(
+                            GrantSpend.Part::outcome, Collectors.summingLong(GrantSpend.Part::minor)));
             long committed = budget.through().isBefore(running)
                     ? 0
                     : ordered.stream()
                             .filter(part -> covers(budget, part.grantId(), part.siteId(), part.kind(), part.currency()))
                             .mapToLong(Ordered::minor)
                             .sum();
-            standings.add(BudgetStanding.of(budget, actual, committed));
+            standings.add(BudgetStanding.of(budget, sums, committed));
         }
         return standings;
     }

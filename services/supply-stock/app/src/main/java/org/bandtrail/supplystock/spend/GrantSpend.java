@@ -19,11 +19,13 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class GrantSpend {
     private final SpendBooks books;
+    private final LostCosts lost;
     private final SiteShares shares;
     private final Grants grants;
 
-    GrantSpend(SpendBooks books, SiteShares shares, Grants grants) {
+    GrantSpend(SpendBooks books, LostCosts lost, SiteShares shares, Grants grants) {
         this.books = books;
+        this.lost = lost;
         this.shares = shares;
         this.grants = grants;
     }
@@ -32,9 +34,16 @@ public class GrantSpend {
      * One grant's part of one smallest sum.
      *
      * @param grantId empty for what no grant pays
+     * @param siteId empty for what was lost nobody knows where
      */
     public record Part(
-            String grantId, String siteId, YearMonth month, MaterialKind kind, String currency, long minor) {}
+            String grantId,
+            String siteId,
+            YearMonth month,
+            MaterialKind kind,
+            String currency,
+            Outcome outcome,
+            long minor) {}
 
     /**
      * What was spent of a grant.
@@ -44,14 +53,34 @@ public class GrantSpend {
      */
     public record OfGrant(String grantId, String currency, long spentMinor, long outsideMinor) {}
 
-    /** All parts of all sums within these months. */
+    /** All parts of all sums within these months, what was lost included, split like what its site was charged. */
+    public List<Part> partsWithLost(Months months) {
+        Payers payers = shares.payers();
+        List<Part> parts = new ArrayList<>(parts(months));
+        for (LostCosts.Lost each : lost.within(months)) {
+            Map<String, Long> split = each.siteId().isEmpty()
+                    ? Map.of(Payers.NOBODY, each.minor())
+                    : payers.split(each.siteId(), each.month(), each.minor());
+            split.forEach((grant, minor) -> parts.add(new Part(
+                    grant, each.siteId(), each.month(), each.kind(), each.currency(), each.outcome(), minor)));
+        }
+        return parts;
+    }
+
+    /** All parts of what sites were charged within these months. */
     public List<Part> parts(Months months) {
         Payers payers = shares.payers();
         List<Part> parts = new ArrayList<>();
         for (SpendCell cell : books.cells(months)) {
             payers.split(cell.siteId(), cell.month(), cell.minor())
-                    .forEach((grant, minor) -> parts.add(
-                            new Part(grant, cell.siteId(), cell.month(), cell.kind(), cell.currency(), minor)));
+                    .forEach((grant, minor) -> parts.add(new Part(
+                            grant,
+                            cell.siteId(),
+                            cell.month(),
+                            cell.kind(),
+                            cell.currency(),
+                            cell.scrapped() ? Outcome.SCRAPPED : Outcome.USED,
+                            minor)));
         }
         return parts;
     }

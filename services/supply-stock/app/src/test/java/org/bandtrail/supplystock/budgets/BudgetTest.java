@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.time.Instant;
 import java.time.YearMonth;
+import java.util.Map;
 import java.util.Objects;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
+import org.bandtrail.supplystock.spend.Outcome;
 import org.junit.jupiter.api.Test;
 
 class BudgetTest {
@@ -60,6 +62,25 @@ class BudgetTest {
                 .isThrownBy(() -> Budget.UNKNOWN.decide(change(Money.of(900, "USD"), "more")));
     }
 
+    private static BudgetStanding standing(Counts counts) {
+        BudgetRow row = new BudgetRow(
+                "BU-MILL", "Mill", null, null, null, MAY, MAY, Money.of(1_000, "USD"), counts, null);
+        return BudgetStanding.of(
+                row, Map.of(Outcome.USED, 100L, Outcome.SCRAPPED, 20L, Outcome.MISSING, 7L, Outcome.WRITTEN_DOWN, 3L), 50);
+    }
+
+    @Test
+    void spent_is_what_the_budget_counts_and_the_four_stand_apart_either_way() {
+        BudgetStanding all = standing(Counts.CHARGED_AND_LOST);
+        BudgetStanding charged = standing(Counts.CHARGED);
+
+        assertThat(all.actualMinor()).isEqualTo(130);
+        assertThat(all.leftMinor()).isEqualTo(1_000 - 130 - 50);
+        assertThat(charged.actualMinor()).isEqualTo(120);
+        assertThat(charged.missingMinor() + charged.writtenDownMinor()).isEqualTo(10);
+        assertThat(all.usedMinor() + all.scrappedMinor()).isEqualTo(120);
+    }
+
     private static Budget set() {
         return Budget.UNKNOWN.evolve(
                 Budget.UNKNOWN.decide(plan("Mill", MAY, MAY.plusMonths(4), 500)).getFirst());
@@ -67,7 +88,7 @@ class BudgetTest {
 
     private static BudgetCommand plan(String name, YearMonth from, YearMonth through, long minor) {
         return new BudgetCommand.SetUp(
-                MILL, new BudgetPlan(name, null, null, null, from, through, Money.of(minor, "USD")), ANNA, NOW);
+                MILL, new BudgetPlan(name, null, null, null, from, through, Money.of(minor, "USD"), Counts.CHARGED_AND_LOST), ANNA, NOW);
     }
 
     private static BudgetCommand change(Money amount, String reason) {

@@ -55,6 +55,12 @@ class WiringTest {
         assertThat(names.all())
                 .containsExactlyInAnyOrder(
                         "site.registered",
+                        "site.corrected",
+                        "site.outlined",
+                        "site.hours-set",
+                        "site.hazards-set",
+                        "site.closed",
+                        "site.reopened",
                         "consent.asked",
                         "consent.given",
                         "consent.declined",

@@ -81,4 +81,19 @@ public abstract sealed class ConsentRefused extends Refusal {
             return "no-valid-consent";
         }
     }
+
+    /** Something was to be planned on a closed site. */
+    public static final class SiteClosed extends ConsentRefused {
+        private static final long serialVersionUID = 1L;
+
+        SiteClosed(SiteId siteId, LocalDate day, LocalDate closed) {
+            super("Nothing is planned at site [%s] for %s: it is closed from %s. Choose an earlier day, or open it again."
+                    .formatted(siteId, day, closed));
+        }
+
+        @Override
+        public String problem() {
+            return "site-closed";
+        }
+    }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.bandtrail.kernel.SiteId;
+import org.bandtrail.siteinstalls.sites.Sites;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -16,9 +17,11 @@ public class Consents {
             AND (withdrawn_from IS NULL OR withdrawn_from > :day)
             """;
     private final JdbcClient jdbc;
+    private final Sites sites;
 
-    Consents(JdbcClient jdbc) {
+    Consents(JdbcClient jdbc, Sites sites) {
         this.jdbc = jdbc;
+        this.sites = sites;
     }
 
     /**
@@ -41,9 +44,13 @@ public class Consents {
      * Lets a plan through only where it is allowed.
      *
      * @return the consent the plan rests on
+     * @throws ConsentRefused.SiteClosed if the site is closed on that day
      * @throws ConsentRefused.NothingHolds naming site, day, what is known and what to do
      */
     public ConsentView mustHold(SiteId siteId, LocalDate day, Activity activity, @Nullable String pest) {
+        sites.closedOn(siteId).filter(closed -> !closed.isAfter(day)).ifPresent(closed -> {
+            throw new ConsentRefused.SiteClosed(siteId, day, closed);
+        });
         return validOn(siteId, day, activity, pest)
                 .orElseThrow(() -> new ConsentRefused.NothingHolds(
                         siteId,

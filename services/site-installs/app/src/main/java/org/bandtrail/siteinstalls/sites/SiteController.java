@@ -8,21 +8,28 @@ import jakarta.validation.constraints.NotNull;
 import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 import org.bandtrail.eventexchange.entry.ActingPerson;
+import org.bandtrail.eventexchange.entry.NoSuch;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Work;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.SiteId;
+import org.bandtrail.siteinstalls.boundaries.BoundaryReader;
+import org.bandtrail.siteinstalls.openinghours.OpeningHours;
+import org.bandtrail.siteinstalls.sites.SiteCommand.OutlineSite;
 import org.bandtrail.siteinstalls.sites.SiteCommand.RegisterSite;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.JsonNode;
 
 /** Sites over HTTP. */
 @RestController
@@ -44,18 +51,24 @@ final class SiteController {
     @PostMapping("/sites")
     @Operation(
             summary = "Register a site",
-            description = "lat and lon are degrees, WGS 84, given together or not at all. A taken identity is refused.")
+            description = "lat and lon are degrees, WGS 84, given together or not at all. boundary is a"
+                    + " GeoJSON polygon (RFC 7946). A taken identity is refused.")
     Registered register(@Valid @RequestBody Register request, @Parameter(hidden = true) ActingPerson person) {
+        BoundaryReader.Read read = request.boundary() == null ? null : BoundaryReader.read(request.boundary());
         return work.once(request.commandId(), request, Registered.class, () -> {
             Instant now = clock.instant();
+            Occurred when = new Occurred(Objects.requireNonNullElse(request.happenedAt(), now), now);
             commands.send(new RegisterSite(
                     request.siteId(),
                     request.name(),
                     request.point(),
                     Objects.requireNonNullElse(request.accessNotes(), ""),
                     person.id(),
-                    new Occurred(Objects.requireNonNullElse(request.happenedAt(), now), now)));
-            return new Registered(request.siteId());
+                    when));
+            if (read != null) {
+                commands.send(new OutlineSite(request.siteId(), read.boundary(), person.id(), when));
+            }
+            return new Registered(request.siteId(), read == null ? List.of() : read.notes());
         });
     }
 
@@ -67,6 +80,35 @@ final class SiteController {
         return new Rows(rows, rows.size() < size ? null : rows.getLast().siteId());
     }
 
+    @GetMapping("/sites/{siteId}")
+    @Operation(summary = "One site: boundary, hours, hazards with cautions, and every change with the value it replaced")
+    SiteWhole one(@PathVariable SiteId siteId) {
+        return sites.whole(siteId).orElseThrow(() -> new NoSuch("site", siteId));
+    }
+
+    @GetMapping("/sites/{siteId}/open")
+    @Operation(summary = "Whether a crew may be there at a time of the site's own clock, such as 2026-06-01T14:30")
+    OpeningHours.Answer open(@PathVariable SiteId siteId, @RequestParam LocalDateTime at) {
+        return sites.hours(siteId).orElseThrow(() -> new NoSuch("site", siteId)).at(at);
+    }
+
+    @GetMapping(path = "/sites.geojson", produces = "application/geo+json")
+    @Operation(summary = "All sites that have a place, as GeoJSON (RFC 7946); outsides run against the clock")
+    SiteGeoJson geoJson() {
+        return new SiteGeoJson("FeatureCollection", sites.features());
+    }
+
+    static @Nullable Point pointOf(@Nullable BigDecimal lat, @Nullable BigDecimal lon) {
+        if (lat == null && lon == null) {
+            return null;
+        }
+        if (lat == null || lon == null) {
+            throw new IllegalArgumentException(
+                    "lat [%s] and lon [%s] make a point together. Give both or none.".formatted(lat, lon));
+        }
+        return Point.ofDegrees(lat, lon);
+    }
+
     record Register(
             @NotNull UUID commandId,
             @NotNull SiteId siteId,
@@ -74,21 +116,15 @@ final class SiteController {
             @Nullable BigDecimal lat,
             @Nullable BigDecimal lon,
             @Nullable String accessNotes,
+            @Nullable JsonNode boundary,
             @Nullable Instant happenedAt) {
         @Nullable
         Point point() {
-            if (lat == null && lon == null) {
-                return null;
-            }
-            if (lat == null || lon == null) {
-                throw new IllegalArgumentException(
-                        "lat [%s] and lon [%s] make a point together. Give both or none.".formatted(lat, lon));
-            }
-            return Point.ofDegrees(lat, lon);
+            return pointOf(lat, lon);
         }
     }
 
-    record Registered(SiteId siteId) {}
+    record Registered(SiteId siteId, List<String> notes) {}
 
     record Rows(List<SiteView> rows, @Nullable String next) {}
 }

@@ -1,7 +1,9 @@
 package org.bandtrail.siteinstalls.sites;
 
+import java.time.LocalDate;
 import org.bandtrail.eventstore.Refusal;
 import org.bandtrail.kernel.SiteId;
+import org.jspecify.annotations.Nullable;
 
 /** Why a wish about a site is refused. */
 public abstract sealed class SiteRefused extends Refusal {
@@ -43,6 +45,57 @@ public abstract sealed class SiteRefused extends Refusal {
         @Override
         public String problem() {
             return "site-name-unusable";
+        }
+    }
+
+    /** There is no such site to change. */
+    public static final class NotRegistered extends SiteRefused {
+        private static final long serialVersionUID = 1L;
+
+        NotRegistered(SiteId siteId) {
+            super("Site [%s] is not in the register. Register it first.".formatted(siteId));
+        }
+
+        @Override
+        public String problem() {
+            return "site-not-registered";
+        }
+    }
+
+    /** A closed site was to be closed, or an open one opened. */
+    public static final class AlreadyThus extends SiteRefused {
+        private static final long serialVersionUID = 1L;
+
+        AlreadyThus(SiteId siteId, @Nullable LocalDate closedOn) {
+            super(
+                    closedOn == null
+                            ? "Site [%s] is open already. Nothing needs doing.".formatted(siteId)
+                            : "Site [%s] is closed from %s already. Open it first to close it from another day."
+                                    .formatted(siteId, closedOn));
+        }
+
+        @Override
+        public String problem() {
+            return "site-already-thus";
+        }
+    }
+
+    /** Closing or opening a site without saying why. */
+    public static final class ReasonMissing extends SiteRefused {
+        private static final long serialVersionUID = 1L;
+
+        ReasonMissing(SiteId siteId) {
+            super("Site [%s] is not closed or opened without a reason. Say why in a few words.".formatted(siteId));
+        }
+
+        @Override
+        public int status() {
+            return 422;
+        }
+
+        @Override
+        public String problem() {
+            return "site-reason-missing";
         }
     }
 }

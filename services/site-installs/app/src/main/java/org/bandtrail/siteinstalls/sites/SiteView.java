@@ -1,6 +1,7 @@
 package org.bandtrail.siteinstalls.sites;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param accessNotes how to get there
  * @param trees registered trees
  * @param bandsUp bands that hang there now
+ * @param areaDm2 geodesic area of its boundary in square decimetres, null without a boundary
+ * @param hazards how many hazards are known there
+ * @param closedOn first day of no new work, null while open
  */
 public record SiteView(
         String siteId,
@@ -21,4 +25,7 @@ public record SiteView(
         @Nullable BigDecimal lon,
         String accessNotes,
         long trees,
-        long bandsUp) {}
+        long bandsUp,
+        @Nullable Long areaDm2,
+        long hazards,
+        @Nullable LocalDate closedOn) {}

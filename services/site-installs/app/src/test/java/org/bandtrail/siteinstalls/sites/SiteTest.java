@@ -4,11 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
+import org.bandtrail.siteinstalls.hazards.Hazard;
+import org.bandtrail.siteinstalls.openinghours.OpeningHours;
+import org.bandtrail.siteinstalls.sites.SiteCommand.CloseSite;
+import org.bandtrail.siteinstalls.sites.SiteCommand.CorrectSite;
 import org.bandtrail.siteinstalls.sites.SiteCommand.RegisterSite;
+import org.bandtrail.siteinstalls.sites.SiteCommand.ReopenSite;
+import org.bandtrail.siteinstalls.sites.SiteCommand.SetHazards;
+import org.bandtrail.siteinstalls.sites.SiteCommand.SetHours;
+import org.bandtrail.siteinstalls.sites.SiteEvent.SiteCorrected;
 import org.bandtrail.siteinstalls.sites.SiteEvent.SiteRegistered;
 import org.junit.jupiter.api.Test;
 
@@ -62,5 +74,70 @@ class SiteTest {
         assertThatThrownBy(() -> new Point(0, 1_800_000_001)).hasMessageContaining("Longitude");
         assertThatThrownBy(() -> Point.ofDegrees(BigDecimal.ONE, new BigDecimal("1e6")))
                 .hasMessageContaining("Longitude");
+    }
+
+    private static Site after(SiteCommand... commands) {
+        Site site = Site.NONE;
+        for (SiteCommand command : commands) {
+            for (SiteEvent event : site.decide(command)) {
+                site = site.evolve(event);
+            }
+        }
+        return site;
+    }
+
+    @Test
+    void a_correction_keeps_the_old_value_and_one_that_changes_nothing_is_no_event() {
+        SiteDetails better = new SiteDetails("Alder Brook", null, "by the mill");
+        Site site = after(register("Alder brook"));
+        assertThat(site.decide(new CorrectSite(ALDER, better, PERSON, WHEN)))
+                .containsExactly(new SiteCorrected(
+                        ALDER,
+                        new SiteDetails("Alder brook", new Point(1, 2), "gate code at the depot"),
+                        better,
+                        PERSON,
+                        WHEN));
+        assertThat(site.decide(new CorrectSite(ALDER, site.details(), PERSON, WHEN)))
+                .isEmpty();
+        assertThatThrownBy(() -> site.decide(new CorrectSite(ALDER, new SiteDetails(" ", null, ""), PERSON, WHEN)))
+                .isInstanceOf(SiteRefused.NameUnusable.class);
+        assertThatThrownBy(() -> Site.NONE.decide(new CorrectSite(ALDER, better, PERSON, WHEN)))
+                .isInstanceOf(SiteRefused.NotRegistered.class)
+                .hasMessageContaining("ALDER");
+    }
+
+    @Test
+    void hours_and_hazards_replace_what_was_there_and_tell_it() {
+        OpeningHours mondays = new OpeningHours(
+                List.of(new OpeningHours.Weekly(DayOfWeek.MONDAY, LocalTime.of(8, 0), LocalTime.of(16, 0))),
+                List.of());
+        List<Hazard> ticks = List.of(new Hazard("ticks", ""));
+        Site site = after(
+                register("Alder brook"),
+                new SetHours(ALDER, mondays, PERSON, WHEN),
+                new SetHazards(ALDER, ticks, PERSON, WHEN));
+        assertThat(site.hours()).isEqualTo(mondays);
+        assertThat(site.decide(new SetHours(ALDER, mondays, PERSON, WHEN))).isEmpty();
+        assertThat(site.decide(new SetHazards(ALDER, List.of(), PERSON, WHEN)))
+                .containsExactly(new SiteEvent.HazardsSet(ALDER, ticks, List.of(), PERSON, WHEN));
+    }
+
+    @Test
+    void a_site_is_closed_with_a_reason_once_and_can_be_opened_again() {
+        LocalDate june = LocalDate.of(2026, 6, 1);
+        Site open = after(register("Alder brook"));
+        Site closed = after(register("Alder brook"), new CloseSite(ALDER, june, " sold ", PERSON, WHEN));
+        assertThat(closed.closedOn()).isEqualTo(june);
+        assertThatThrownBy(() -> open.decide(new CloseSite(ALDER, june, " ", PERSON, WHEN)))
+                .isInstanceOf(SiteRefused.ReasonMissing.class);
+        assertThatThrownBy(() -> closed.decide(new CloseSite(ALDER, june, "again", PERSON, WHEN)))
+                .isInstanceOf(SiteRefused.AlreadyThus.class)
+                .hasMessageContaining("2026-06-01");
+        assertThatThrownBy(() -> open.decide(new ReopenSite(ALDER, "why", PERSON, WHEN)))
+                .isInstanceOf(SiteRefused.AlreadyThus.class);
+        assertThat(closed.evolve(closed.decide(new ReopenSite(ALDER, "new owner", PERSON, WHEN))
+                                .getFirst())
+                        .closedOn())
+                .isNull();
     }
 }

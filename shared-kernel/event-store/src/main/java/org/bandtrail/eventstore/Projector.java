@@ -171,7 +171,9 @@ final class Projector implements Runnable {
     }
 
     private void rest(long millis) {
-        running &= bell.await(millis);
+        if (!bell.await(millis)) {
+            running = false;
+        }
     }
 
     private record Moved(long from, long to) {}

@@ -49,7 +49,9 @@ final class SharedLook implements Runnable {
         while (running) {
             long looked = System.nanoTime();
             if (!look()) {
-                running &= bell.await(IDLE_MILLIS);
+                if (!bell.await(IDLE_MILLIS)) {
+                    return;
+                }
                 Bell.pause(BETWEEN_LOOKS_MILLIS, looked);
             }
         }
@@ -62,6 +64,9 @@ final class SharedLook implements Runnable {
         try {
             return !together.isEmpty() && step(together);
         } catch (RuntimeException problem) {
+            if (!running) {
+                return false;
+            }
             // Whose problem it is shows when each goes alone; that one then says so and waits longer and longer.
             LOG.warn("A look for {} projections failed; each goes on alone", together.size(), problem);
             together.forEach(Projector::goAlone);

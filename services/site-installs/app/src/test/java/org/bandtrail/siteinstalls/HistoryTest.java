@@ -16,6 +16,7 @@ import org.axonframework.serialization.upcasting.event.IntermediateEventRepresen
 import org.bandtrail.eventstore.StoredNameSerializer;
 import org.bandtrail.siteinstalls.bands.BandEvent;
 import org.bandtrail.siteinstalls.consents.ConsentEvent;
+import org.bandtrail.siteinstalls.cutplans.CutPlanEvent;
 import org.bandtrail.siteinstalls.hostchecks.HostCheckEvent;
 import org.bandtrail.siteinstalls.policies.CutPolicyEvent;
 import org.bandtrail.siteinstalls.sites.SiteEvent;
@@ -52,6 +53,7 @@ class HistoryTest {
         HISTORY.assertCover(
                 BandEvent.class,
                 ConsentEvent.class,
+                CutPlanEvent.class,
                 CutPolicyEvent.class,
                 HostCheckEvent.class,
                 SiteEvent.class,

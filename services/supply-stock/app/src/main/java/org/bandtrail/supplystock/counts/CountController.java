@@ -33,15 +33,23 @@ final class CountController {
     private final CountSheets sheets;
     private final CountRulesInForce rules;
     private final Counts counts;
+    private final OpenScopes scopes;
     private final Clock clock;
 
     CountController(
-            Work work, Commands commands, CountSheets sheets, CountRulesInForce rules, Counts counts, Clock clock) {
+            Work work,
+            Commands commands,
+            CountSheets sheets,
+            CountRulesInForce rules,
+            Counts counts,
+            OpenScopes scopes,
+            Clock clock) {
         this.work = work;
         this.commands = commands;
         this.sheets = sheets;
         this.rules = rules;
         this.counts = counts;
+        this.scopes = scopes;
         this.clock = clock;
     }
 
@@ -50,6 +58,7 @@ final class CountController {
     Known open(@RequestBody Open request, ActingPerson by) {
         return work.once(request.commandId(), request, Known.class, () -> {
             CountId count = request.countId() == null ? named(request.commandId()) : request.countId();
+            scopes.take(count, request.place());
             List<SheetLine> sheet = sheets.of(request.place());
             commands.send(new CountCommand.Open(count, request.place(), sheet, rules.now(), by.id(), now()));
             return new Known(count);
@@ -110,6 +119,7 @@ final class CountController {
                 events.forEach(event ->
                         PostedDifferences.commands((CountEvent.Approved) event).forEach(commands::send));
             }
+            scopes.giveBack(countId);
             return new Known(countId);
         });
     }
@@ -119,6 +129,7 @@ final class CountController {
     Known cancel(@PathVariable CountId countId, @RequestBody Cancel request, ActingPerson by) {
         return work.once(request.commandId(), request, Known.class, () -> {
             commands.send(new CountCommand.Cancel(countId, request.reason(), by.id(), now()));
+            scopes.giveBack(countId);
             return new Known(countId);
         });
     }

@@ -37,14 +37,13 @@ class CountSheets {
     /**
      * The sheet of a place.
      *
-     * @throws CountRefused if it is no depot or bin, is being counted already, or holds too much for one count
+     * @throws CountRefused if it is no depot or bin, or holds too much for one count
      */
     List<SheetLine> of(Place scope) {
         if (scope.kind() != PlaceKind.DEPOT) {
             throw new CountRefused.NotCountable(scope);
         }
         projectors.getObject().caughtUp(PATIENCE);
-        openCountOver(scope);
         String where =
                 "WHERE p.place_kind = 'depot' AND p.quantity <> 0 AND (p.place_id = :place OR p.place_id LIKE :bins)";
         List<SheetLine> sheet = jdbc.sql((LINE + where).formatted("reel") + " UNION ALL "
@@ -57,19 +56,6 @@ class CountSheets {
             throw new CountRefused.TooMuchForOneCount(scope, LINES);
         }
         return sheet;
-    }
-
-    /** Two open counts of one shelf would post the same difference twice. */
-    private void openCountOver(Place scope) {
-        jdbc.sql("""
-                        SELECT count_id FROM stock_count WHERE stage IN ('COUNTING', 'REVIEW')
-                           AND (place = :place OR place LIKE :place || '/%' OR :place LIKE place || '/%') LIMIT 1""")
-                .param("place", scope.toString())
-                .query(String.class)
-                .optional()
-                .ifPresent(count -> {
-                    throw new CountRefused.CountOpenAlready(count, scope);
-                });
     }
 
     /**

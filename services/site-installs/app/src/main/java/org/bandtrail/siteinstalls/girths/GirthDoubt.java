@@ -42,6 +42,25 @@ public record GirthDoubt(Kind kind, String value, @Nullable String perhaps, Stri
         return Optional.empty();
     }
 
+    /**
+     * Doubts a written girth that is larger than the largest trunk of its kind anybody knows of.
+     *
+     * @param kind the name of the kind, for people
+     * @param largest of that kind
+     */
+    public static Optional<GirthDoubt> ofKind(WrittenGirth written, String kind, Length largest) {
+        if (written.girth().compareTo(largest) <= 0) {
+            return Optional.empty();
+        }
+        String perhaps = GirthReadings.of(written).stream()
+                .filter(reading -> reading.girth().compareTo(largest) <= 0)
+                .findFirst()
+                .map(GirthReadings.Reading::words)
+                .orElse(null);
+        String rule = "no trunk of %s is known above %s.".formatted(kind, both(largest));
+        return Optional.of(doubt(Kind.IMPLAUSIBLE, written, perhaps, rule));
+    }
+
     private static GirthDoubt farFromKnown(WrittenGirth written, Length known, GirthLimits limits) {
         String perhaps = GirthReadings.of(written).stream()
                 .filter(reading -> limits.believe(reading.girth(), known))

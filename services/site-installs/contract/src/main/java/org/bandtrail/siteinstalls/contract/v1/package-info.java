@@ -8,6 +8,8 @@
  * <tr><th>event</th><th>versions</th><th>subject</th><th>readers</th></tr>
  * <tr><td>{@code site-installs.band-fitted}</td><td>v1</td><td>{@code band/<bandId>}</td>
  * <td>supply-stock (material leaves the crew for the tree), inspections (a band to visit)</td></tr>
+ * <tr><td>{@code site-installs.material-needed}</td><td>v1</td><td>{@code plan/<planId>}</td>
+ * <td>supply-stock (what plans need is demand to come)</td></tr>
  * </table>
  */
 @NullMarked

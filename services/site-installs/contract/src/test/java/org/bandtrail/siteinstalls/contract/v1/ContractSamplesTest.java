@@ -44,6 +44,15 @@ class ContractSamplesTest {
         assertThat(trap.moves()).extracting(MaterialMove::quantity).containsExactly(1100L, 12L, 450L, 1L);
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void a_sample_of_needed_material_read_and_written_again_is_the_same(int number) {
+        JsonNode sample = sample(MaterialNeeded.TYPE, number);
+        MaterialNeeded read = json.treeToValue(sample, MaterialNeeded.class);
+        assertThat(json.readTree(json.writeValueAsString(read))).isEqualTo(sample);
+        assertThat(read.subject()).isEqualTo("plan/2026-05-11-C-2");
+    }
+
     @Test
     void the_moves_of_a_sample_add_up_to_its_material() {
         BandFitted fitted = json.treeToValue(sample(1), BandFitted.class);
@@ -60,7 +69,11 @@ class ContractSamplesTest {
     }
 
     private JsonNode sample(int number) {
-        String name = "/samples/%s.%d.json".formatted(BandFitted.TYPE, number);
+        return sample(BandFitted.TYPE, number);
+    }
+
+    private JsonNode sample(String type, int number) {
+        String name = "/samples/%s.%d.json".formatted(type, number);
         try (@Nullable InputStream file = ContractSamplesTest.class.getResourceAsStream(name)) {
             assertThat(file).as(name).isNotNull();
             return json.readTree(file);

@@ -1,0 +1,156 @@
+package org.bandtrail.siteinstalls.planmaking;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeSet;
+import net.sf.geographiclib.Geodesic;
+import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.Pieces;
+import org.bandtrail.kernel.SiteId;
+import org.bandtrail.kernel.TreeId;
+import org.bandtrail.siteinstalls.consents.Activity;
+import org.bandtrail.siteinstalls.consents.Consents;
+import org.bandtrail.siteinstalls.policies.CutPolicies;
+import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
+import org.bandtrail.siteinstalls.proposals.Proposal;
+import org.bandtrail.siteinstalls.trees.TreeView;
+import org.bandtrail.siteinstalls.trees.Trees;
+import org.bandtrail.siteinstalls.workplans.PlanContent;
+import org.bandtrail.siteinstalls.workplans.PlanMaterials;
+import org.bandtrail.siteinstalls.workplans.PlanTree;
+import org.bandtrail.siteinstalls.workplans.WorkPlanRefused;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Turns a wish into the content of a plan, or refuses it with what to do. */
+@Component
+class PlanMaking {
+    private final Trees trees;
+    private final Consents consents;
+    private final CutPolicies policies;
+
+    PlanMaking(Trees trees, Consents consents, CutPolicies policies) {
+        this.trees = trees;
+        this.consents = consents;
+        this.policies = policies;
+    }
+
+    /**
+     * Reckons the pieces.
+     *
+     * @throws WorkPlanRefused.TreesNotReady if a tree is not registered, gone or not measured
+     * @throws org.bandtrail.siteinstalls.consents.ConsentRefused if no consent holds at a site on one of the days
+     */
+    PlanContent content(PlanWish wish) {
+        Map<TreeId, TreeView> known =
+                trees.registered(wish.trees().stream().map(PlanWish.Line::treeId).toList());
+        requireReady(wish.trees().stream().map(PlanWish.Line::treeId).toList(), known);
+        requireConsent(sites(known.values()), wish.day(), wish.until(), wish.pest());
+        CutPolicyVersion policy = policies.on(wish.day());
+        List<PlanTree> planned = new ArrayList<>();
+        for (PlanWish.Line line : wish.trees()) {
+            TreeView tree = Objects.requireNonNull(known.get(line.treeId()));
+            planned.add(planned(line, tree, wish, policy));
+        }
+        return new PlanContent(
+                wish.day(),
+                wish.until(),
+                wish.crewId(),
+                wish.depotId(),
+                wish.pest(),
+                wish.materials(),
+                policy.version(),
+                wish.putUpFrom(),
+                wish.putUpUntil(),
+                wish.shortest() ? inShortOrder(planned, known) : planned,
+                Objects.requireNonNullElse(wish.note(), "").strip());
+    }
+
+    /** Looks once more, before a plan is agreed, whether its trees stand and its consents hold. */
+    void requireStillReady(
+            Collection<TreeId> planned, LocalDate day, LocalDate lastDay, @Nullable String pest) {
+        Map<TreeId, TreeView> known = trees.registered(planned);
+        requireReady(planned, known);
+        requireConsent(sites(known.values()), day, lastDay, pest);
+    }
+
+    private static void requireReady(Collection<TreeId> wanted, Map<TreeId, TreeView> known) {
+        List<String> why = new ArrayList<>();
+        for (TreeId tree : wanted) {
+            TreeView view = known.get(tree);
+            if (view == null) {
+                why.add("Tree [%s] is not registered. Register it first.".formatted(tree));
+            } else if (view.goneAt() != null) {
+                why.add("Tree [%s] is gone: %s. Take it off the list.".formatted(tree, view.goneHow()));
+            } else if (view.girthMm() == null) {
+                why.add("Tree [%s] has no girth, so no piece can be cut for it. Measure it first.".formatted(tree));
+            }
+        }
+        if (!why.isEmpty()) {
+            throw new WorkPlanRefused.TreesNotReady(why);
+        }
+    }
+
+    private static TreeSet<String> sites(Collection<TreeView> views) {
+        TreeSet<String> sites = new TreeSet<>();
+        views.forEach(view -> sites.add(view.siteId()));
+        return sites;
+    }
+
+    private void requireConsent(Collection<String> sites, LocalDate day, LocalDate lastDay, @Nullable String pest) {
+        for (String site : sites) {
+            for (LocalDate each = day; !each.isAfter(lastDay); each = each.plusDays(1)) {
+                consents.mustHold(new SiteId(site), each, Activity.BANDS, pest);
+            }
+        }
+    }
+
+    private static PlanTree planned(
+            PlanWish.Line line, TreeView tree, PlanWish wish, CutPolicyVersion policy) {
+        Proposal proposal = Proposal.of(Length.ofMm(Objects.requireNonNull(tree.girthMm())), policy, wish.steps());
+        PlanMaterials materials = wish.materials();
+        return new PlanTree(
+                line.treeId(),
+                new SiteId(tree.siteId()),
+                proposal.girth(),
+                line.count(),
+                proposal.tape(),
+                materials.mesh() == null ? Length.ZERO : proposal.mesh(),
+                materials.fastener() == null
+                        ? Pieces.ZERO
+                        : Pieces.of(proposal.fasteners().count() * line.count()));
+    }
+
+    /** Trees without a position come last, as listed. */
+    private static List<PlanTree> inShortOrder(List<PlanTree> planned, Map<TreeId, TreeView> known) {
+        List<PlanTree> there = planned.stream()
+                .filter(tree -> placed(known.get(tree.treeId())))
+                .toList();
+        List<TreeView> views =
+                there.stream().map(tree -> Objects.requireNonNull(known.get(tree.treeId()))).toList();
+        List<PlanTree> order = new ArrayList<>();
+        for (int stop : Walk.oneWay(there.size(), (one, other) -> metres(views.get(one), views.get(other)))) {
+            order.add(there.get(stop));
+        }
+        planned.stream().filter(tree -> !placed(known.get(tree.treeId()))).forEach(order::add);
+        return order;
+    }
+
+    private static boolean placed(@Nullable TreeView tree) {
+        return tree != null && tree.lat() != null && tree.lon() != null;
+    }
+
+    /** Along the ellipsoid WGS 84, by C. F. F. Karney's algorithm. */
+    private static double metres(TreeView one, TreeView other) {
+        return Geodesic.WGS84.Inverse(
+                        Objects.requireNonNull(one.lat()).doubleValue(),
+                        Objects.requireNonNull(one.lon()).doubleValue(),
+                        Objects.requireNonNull(other.lat()).doubleValue(),
+                        Objects.requireNonNull(other.lon()).doubleValue())
+                .s12;
+    }
+}

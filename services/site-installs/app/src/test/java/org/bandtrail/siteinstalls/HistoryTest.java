@@ -21,6 +21,7 @@ import org.bandtrail.siteinstalls.hostchecks.HostCheckEvent;
 import org.bandtrail.siteinstalls.policies.CutPolicyEvent;
 import org.bandtrail.siteinstalls.sites.SiteEvent;
 import org.bandtrail.siteinstalls.trees.TreeEvent;
+import org.bandtrail.siteinstalls.workplans.WorkPlanEvent;
 import org.bandtrail.testing.GoldenFile;
 import org.bandtrail.testing.GoldenFiles;
 import org.junit.jupiter.api.Test;
@@ -57,7 +58,8 @@ class HistoryTest {
                 CutPolicyEvent.class,
                 HostCheckEvent.class,
                 SiteEvent.class,
-                TreeEvent.class);
+                TreeEvent.class,
+                WorkPlanEvent.class);
         HISTORY.assertNoOldFileWasEdited();
     }
 

@@ -75,7 +75,13 @@ class WiringTest {
                         "cut-policy.published",
                         "band.fitted",
                         "band.pieces-replaced",
-                        "band.taken-down");
+                        "band.taken-down",
+                        "plan.drafted",
+                        "plan.redrafted",
+                        "plan.agreed",
+                        "plan.changed",
+                        "plan.done",
+                        "plan.called-off");
     }
 
     @Test
@@ -87,7 +93,8 @@ class WiringTest {
                         "cut-policy",
                         "host-check",
                         "site",
-                        "tree");
+                        "tree",
+                        "work-plan");
         assertThat(handlers.stream().map(ReceivedHandler::source))
                 .containsExactlyInAnyOrder("/bandtrail/inspections", "/bandtrail/supply-stock");
     }

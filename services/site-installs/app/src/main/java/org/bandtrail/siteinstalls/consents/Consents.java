@@ -1,6 +1,7 @@
 package org.bandtrail.siteinstalls.consents;
 
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.bandtrail.kernel.SiteId;
@@ -76,6 +77,34 @@ public class Consents {
                         + "WHERE consent.site_id = ? ORDER BY valid_from DESC NULLS FIRST, consent_id DESC")
                 .param(siteId.value())
                 .query(ConsentRows::view)
+                .list();
+    }
+
+    /** One page by identity. */
+    List<ConsentView> page(@Nullable String after, int limit) {
+        return jdbc.sql(ConsentRows.SELECT + "WHERE consent_id > ? ORDER BY consent_id LIMIT ?")
+                .params(after == null ? "" : after, limit)
+                .query(ConsentRows::view)
+                .list();
+    }
+
+    /** One consent with its history, newest first. */
+    Optional<ConsentView.Whole> whole(ConsentId consentId) {
+        return jdbc.sql(ConsentRows.SELECT + "WHERE consent_id = ?")
+                .param(consentId.value())
+                .query(ConsentRows::view)
+                .optional()
+                .map(consent -> new ConsentView.Whole(consent, steps(consentId)));
+    }
+
+    private List<ConsentView.Step> steps(ConsentId consentId) {
+        return jdbc.sql("SELECT * FROM consent_step WHERE consent_id = ? ORDER BY happened_at DESC, position DESC")
+                .param(consentId.value())
+                .query((row, number) -> new ConsentView.Step(
+                        row.getString("what"),
+                        row.getObject("happened_at", OffsetDateTime.class).toInstant(),
+                        row.getString("by_person"),
+                        row.getString("note")))
                 .list();
     }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import tools.jackson.databind.JsonNode;
 
 @OnPostgres
 class ConsentsOnPostgresTest {
@@ -118,5 +119,71 @@ class ConsentsOnPostgresTest {
                 .query(Long.class)
                 .single();
         assertThat(left).isZero();
+    }
+
+    private JsonNode standing(String site, String day) {
+        return http.get("/consents/standing?on=%s&after=%s&limit=1".formatted(day, site.substring(0, 3)))
+                .body()
+                .path("rows")
+                .path(0);
+    }
+
+    @Test
+    void one_is_warned_in_time_and_again_on_the_last_day() {
+        http.post("/sites", "{\"commandId\":\"%s\",\"siteId\":\"CQ-1\",\"name\":\"Weir\"}".formatted(Http.commandId()));
+        give("CQ-1", "\"2026-06-30\"");
+        settle();
+        assertThat(standing("CQ-1", "2026-05-30").path("standing").asString()).isEqualTo("HOLDS");
+        assertThat(standing("CQ-1", "2026-05-31").path("standing").asString()).isEqualTo("ENDS_SOON");
+        assertThat(standing("CQ-1", "2026-06-30").path("standing").asString()).isEqualTo("ENDS_TODAY");
+        JsonNode after = standing("CQ-1", "2026-07-01");
+        assertThat(after.path("standing").asString()).isEqualTo("NONE");
+        assertThat(after.path("lastDay").asString()).isEqualTo("2026-06-30");
+        assertThat(after.path("siteName").asString()).isEqualTo("Weir");
+        assertThat(http.post("/consents/warning", """
+                        {"commandId":"%s","since":"2026-05-20","days":40,"source":"our lead","reason":"post is slow"}
+                        """.formatted(Http.commandId())).status()).isEqualTo(200);
+        assertThat(standing("CQ-1", "2026-05-30").path("standing").asString()).isEqualTo("ENDS_SOON");
+        jdbc.sql("DELETE FROM consent_warning WHERE since = '2026-05-20'").update();
+    }
+
+    @Test
+    void bands_that_hang_without_consent_are_a_finding() {
+        http.post("/bands", """
+                {"commandId":"%s","bandId":"B-CR1","treeId":"CR-1-1","siteId":"CR-1","crewId":"K-1","personId":"P-07",
+                 "tape":{"reelId":"R-1","length":"1 m"},"happenedAt":"2026-05-01T08:00:00Z"}
+                """.formatted(Http.commandId()));
+        settle();
+        JsonNode site = standing("CR-1", "2026-06-01");
+        assertThat(site.path("siteId").asString()).isEqualTo("CR-1");
+        assertThat(site.path("standing").asString()).isEqualTo("BANDS_WITHOUT_CONSENT");
+        assertThat(site.path("bandsUp").asInt()).isOne();
+    }
+
+    @Test
+    void a_closed_site_takes_no_plans_from_that_day_on() {
+        http.post("/sites", "{\"commandId\":\"%s\",\"siteId\":\"CS-1\",\"name\":\"Weir\"}".formatted(Http.commandId()));
+        give("CS-1", "null");
+        http.post("/sites/CS-1/close", "{\"commandId\":\"%s\",\"on\":\"2026-06-30\",\"reason\":\"sold\"}"
+                .formatted(Http.commandId()));
+        settle();
+        assertThat(http.get("/consents/check?site=CS-1&on=2026-06-29").status()).isEqualTo(200);
+        Http.Answer refused = http.get("/consents/check?site=CS-1&on=2026-06-30");
+        assertThat(refused.status()).isEqualTo(409);
+        assertThat(refused.body().path("detail").asString()).contains("CS-1").contains("closed from 2026-06-30");
+    }
+
+    @Test
+    void a_consent_tells_its_history() {
+        String consentId = give("CT-1", "\"2026-06-30\"");
+        act(consentId, "renew", ",\"until\":\"2026-09-30\",\"how\":\"by phone\"");
+        settle();
+        JsonNode whole = http.get("/consents/" + consentId).body();
+        assertThat(whole.path("history")).hasSize(2);
+        assertThat(whole.path("history").path(0).path("note").asString())
+                .isEqualTo("was until 2026-06-30, now until 2026-09-30. by phone");
+        assertThat(http.get("/consents?site=CT-1").body().path("rows")).hasSize(1);
+        assertThat(http.get("/consents?limit=1").body().path("next").asString()).isNotBlank();
+        assertThat(http.get("/consents/C-NONE").status()).isEqualTo(404);
     }
 }

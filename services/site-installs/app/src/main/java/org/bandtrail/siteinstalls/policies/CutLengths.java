@@ -1,5 +1,7 @@
 package org.bandtrail.siteinstalls.policies;
 
+import java.util.Arrays;
+import java.util.Locale;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.siteinstalls.girths.GirthLimits;
@@ -12,6 +14,7 @@ import org.bandtrail.siteinstalls.girths.GirthLimits;
  * @param fasteners how many pins
  * @param height where the band hangs
  * @param girth which girths are believed
+ * @param setup how many bands a trunk gets and how their guard is built
  * @param removeAfterDays days after fitting by which a band must be off, because it rots bark, 1 to 730
  * @param lateAfterDays days after which a fact counts as recorded late, 1 to 365
  */
@@ -21,6 +24,7 @@ public record CutLengths(
         FastenerRule fasteners,
         HeightRule height,
         GirthLimits girth,
+        SetupRule setup,
         int removeAfterDays,
         int lateAfterDays) {
 
@@ -97,6 +101,55 @@ public record CutLengths(
         /** Tells whether the height needs no question. */
         public boolean usualEnough(Length measured) {
             return measured.compareTo(lowest) >= 0 && measured.compareTo(highest) <= 0;
+        }
+    }
+
+    /** How a band is kept off from wildlife. */
+    public enum GuardType {
+        /** Wire mesh that stands off the tape. */
+        MESH,
+        /** Window screen pinned above and open below. */
+        SCREEN,
+        /** None; only with a reason. */
+        NONE;
+
+        /** The word for it, as people write it. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /**
+         * The guard of a word.
+         *
+         * @throws IllegalArgumentException naming the word
+         */
+        public static GuardType of(String word) {
+            return Arrays.stream(values())
+                    .filter(type -> type.word().equals(word.strip().toLowerCase(Locale.ROOT)))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException(
+                            "Guard [%s] is not known. Use mesh, screen or none.".formatted(word)));
+        }
+    }
+
+    /**
+     * How many bands a trunk gets and how their guard is built.
+     *
+     * @param bandsPerTree how many hang on one trunk as planned, 1 to 9
+     * @param bandWidth usual width of the tape, above 0, at most 1 m
+     * @param guard what keeps wildlife off
+     * @param guardWider by how much the guard is wider than the tape at least, 1 mm to 1 m
+     * @param seam by how much the ends of the guard overlap, 0 to 500 mm
+     * @param closedBelow whether the guard is closed below as well as above
+     */
+    public record SetupRule(
+            int bandsPerTree, Length bandWidth, GuardType guard, Length guardWider, Length seam, boolean closedBelow) {
+        /** Refuses values out of range, naming the value. */
+        public SetupRule {
+            within("bands on one trunk", bandsPerTree, 1, 9);
+            within("usual width of the tape in mm", bandWidth.mm(), 1, 1000);
+            within("width of the guard beyond the tape in mm", guardWider.mm(), 1, 1000);
+            within("seam of the guard in mm", seam.mm(), 0, 500);
         }
     }
 

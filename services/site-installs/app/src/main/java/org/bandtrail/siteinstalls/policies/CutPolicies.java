@@ -11,6 +11,7 @@ import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.siteinstalls.girths.GirthLimits;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -44,17 +45,31 @@ public class CutPolicies {
      * @throws IllegalStateException if there is no version at all, which the start of the service prevents
      */
     public CutPolicyVersion on(LocalDate day) {
+        return on(day, null, null);
+    }
+
+    /**
+     * The version in force on a day for a pest in a programme, as {@link CutPolicy#on(LocalDate, PolicyScope)} chooses
+     * it: for both, else for the pest, else of the house.
+     *
+     * @param programme code of the programme, null for none
+     * @param pest EPPO code, null for none
+     * @throws IllegalStateException if there is no version at all, which the start of the service prevents
+     */
+    public CutPolicyVersion on(LocalDate day, @Nullable String programme, @Nullable String pest) {
+        PolicyScope wanted = new PolicyScope(programme, pest);
         List<CutPolicyVersion> versions = versions();
         if (versions.isEmpty() && projectors.getObject().caughtUp(PATIENCE)) {
             versions = versions();
         }
         List<CutPolicyVersion> known = versions;
-        Optional<CutPolicyVersion> inForce = new CutPolicy(known).on(day);
+        Optional<CutPolicyVersion> inForce = new CutPolicy(known).on(day, wanted);
         return inForce.or(() -> new CutPolicy(known).first())
                 .orElseThrow(() -> new IllegalStateException("There is no cut-length policy yet."));
     }
 
-    private List<CutPolicyVersion> versions() {
+    /** All versions in the order of publishing. */
+    public List<CutPolicyVersion> versions() {
         return jdbc.sql("SELECT * FROM cut_policy ORDER BY version")
                 .query((row, number) -> version(row))
                 .list();
@@ -63,7 +78,9 @@ public class CutPolicies {
     private static CutPolicyVersion version(ResultSet row) throws SQLException {
         return new CutPolicyVersion(
                 row.getInt("version"),
+                new PolicyScope(row.getString("programme"), row.getString("pest")),
                 row.getObject("valid_from", LocalDate.class),
+                row.getObject("valid_until", LocalDate.class),
                 values(row),
                 row.getString("source"),
                 row.getString("reason"));
@@ -83,6 +100,13 @@ public class CutPolicies {
                         mm(row, "girth_minimum_mm"),
                         mm(row, "girth_question_above_mm"),
                         row.getInt("girth_change_permille")),
+                new CutLengths.SetupRule(
+                        row.getInt("bands_per_tree"),
+                        mm(row, "band_width_mm"),
+                        CutLengths.GuardType.of(row.getString("guard_type")),
+                        mm(row, "guard_wider_mm"),
+                        mm(row, "guard_seam_mm"),
+                        row.getBoolean("guard_closed_below")),
                 row.getInt("remove_after_days"),
                 row.getInt("late_after_days"));
     }

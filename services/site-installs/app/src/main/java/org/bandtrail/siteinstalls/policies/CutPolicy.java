@@ -9,8 +9,9 @@ import org.bandtrail.siteinstalls.policies.CutPolicyCommand.PublishCutLengths;
 import org.bandtrail.siteinstalls.policies.CutPolicyEvent.CutLengthsPublished;
 
 /**
- * All versions of the cut-length policy. On a day the version with the latest first day not after it is in force; of
- * two with the same first day the one published later. Publishing never changes an earlier version.
+ * All versions of the cut-length policy. For a pest and a programme the closest scope that has a version holding on the
+ * day decides ({@link PolicyScope#fromClosest}). Within a scope the version with the latest first day is in force; of two
+ * with the same first day the one published later. Publishing never changes an earlier version.
  *
  * @param versions in the order of publishing
  */
@@ -29,7 +30,8 @@ public record CutPolicy(List<CutPolicyVersion> versions) {
     /**
      * Decides a command.
      *
-     * @throws CutPolicyRefused if the source or the reason is missing
+     * @throws CutPolicyRefused if the source or the reason is missing, if it ends before it begins, or if it is for a
+     *     programme and no pest
      */
     public List<CutPolicyEvent> decide(CutPolicyCommand command) {
         return switch (command) {
@@ -44,11 +46,19 @@ public record CutPolicy(List<CutPolicyVersion> versions) {
         if (publish.reason().isBlank()) {
             throw new CutPolicyRefused.ReasonMissing(publish.validFrom());
         }
+        if (publish.validUntil() != null && publish.validUntil().isBefore(publish.validFrom())) {
+            throw new CutPolicyRefused.EndsBeforeItBegins(publish.validFrom(), publish.validUntil());
+        }
+        if (publish.scope().programme() != null && publish.scope().pest() == null) {
+            throw new CutPolicyRefused.PestMissing(publish.scope().programme());
+        }
         return new CutLengthsPublished(
                 publish.policyId(),
                 versions.size() + 1,
                 publish.values(),
+                publish.scope(),
                 publish.validFrom(),
+                publish.validUntil(),
                 publish.source().strip(),
                 publish.reason().strip(),
                 publish.by(),
@@ -70,16 +80,28 @@ public record CutPolicy(List<CutPolicyVersion> versions) {
         };
     }
 
-    /** The version in force on the day, empty if none is yet. */
+    /** The version of the house in force on the day, empty if none is. */
     public Optional<CutPolicyVersion> on(LocalDate day) {
+        return on(day, PolicyScope.HOUSE);
+    }
+
+    /** The version in force on the day for this pest and programme, else for the pest, else of the house. */
+    public Optional<CutPolicyVersion> on(LocalDate day, PolicyScope wanted) {
+        return wanted.fromClosest().stream()
+                .flatMap(scope -> inScope(day, scope).stream())
+                .findFirst();
+    }
+
+    private Optional<CutPolicyVersion> inScope(LocalDate day, PolicyScope scope) {
         return versions.stream()
-                .filter(version -> !version.validFrom().isAfter(day))
+                .filter(version -> version.scope().equals(scope) && version.holds(day))
                 .max(Comparator.comparing(CutPolicyVersion::validFrom).thenComparing(CutPolicyVersion::version));
     }
 
-    /** The version that holds first, empty if there is none. */
+    /** The version of the house that holds first, empty if there is none. */
     public Optional<CutPolicyVersion> first() {
         return versions.stream()
+                .filter(version -> version.scope().equals(PolicyScope.HOUSE))
                 .min(Comparator.comparing(CutPolicyVersion::validFrom)
                         .thenComparing(
                                 Comparator.comparing(CutPolicyVersion::version).reversed()));

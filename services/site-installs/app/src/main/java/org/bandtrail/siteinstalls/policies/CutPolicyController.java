@@ -4,23 +4,20 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
-import jakarta.validation.constraints.NotNull;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.UUID;
 import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Work;
-import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Occurred;
-import org.bandtrail.kernel.Pieces;
-import org.bandtrail.siteinstalls.girths.GirthLimits;
 import org.bandtrail.siteinstalls.policies.CutPolicyCommand.PublishCutLengths;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 /** The cut-length policy over HTTP. */
@@ -31,12 +28,14 @@ final class CutPolicyController {
     private final Commands commands;
     private final CutPolicies policies;
     private final Clock clock;
+    private final List<ValueGuide> guides;
 
-    CutPolicyController(Work work, Commands commands, CutPolicies policies, Clock clock) {
+    CutPolicyController(Work work, Commands commands, CutPolicies policies, Clock clock, List<ValueGuide> guides) {
         this.work = work;
         this.commands = commands;
         this.policies = policies;
         this.clock = clock;
+        this.guides = guides;
     }
 
     @GetMapping("/policies/cut-lengths")
@@ -48,13 +47,16 @@ final class CutPolicyController {
     @PostMapping("/policies/cut-lengths")
     @Operation(
             summary = "Publish a version that holds from a day",
-            description = "Lengths are text with their unit. Earlier versions stay; source and reason are required.")
-    Published publish(@Valid @RequestBody Publish request, @Parameter(hidden = true) ActingPerson person) {
+            description = "Lengths are text with their unit. Earlier versions stay; source and reason are required."
+                    + " Values of the setup that are left out stay as the version before them has them.")
+    Published publish(@Valid @RequestBody CutPolicyRequest request, @Parameter(hidden = true) ActingPerson person) {
         return work.once(request.commandId(), request, Published.class, () -> {
             commands.send(new PublishCutLengths(
                     CutPolicy.ID,
-                    request.values().cutLengths(),
+                    values(request),
+                    request.scope(),
                     request.validFrom(),
+                    request.validUntil(),
                     request.source(),
                     request.reason(),
                     person.id(),
@@ -63,44 +65,45 @@ final class CutPolicyController {
         });
     }
 
-    record Publish(
-            @NotNull UUID commandId,
-            @NotNull LocalDate validFrom,
-            @NotNull String source,
-            @NotNull String reason,
-            @NotNull @Valid Values values) {}
+    @PostMapping("/policies/cut-lengths/check")
+    @Operation(
+            summary = "What to ask before a version is published",
+            description = "Same body as POST /policies/cut-lengths; stores nothing. Each question names the value and"
+                    + " what was perhaps meant.")
+    Questions check(@Valid @RequestBody CutPolicyRequest request) {
+        return new Questions(PolicyQuestions.about(values(request), guides));
+    }
 
-    /** The values as people write them; see {@link CutLengths} for meaning and range. */
-    record Values(
-            @NotNull Length tapeOverlap,
-            @NotNull Length tapeTab,
-            @NotNull Length tapeWidest,
-            @NotNull Length meshExtra,
-            @NotNull Length meshLeastStandOff,
-            @NotNull Length meshWidestOpening,
-            @NotNull Length fastenerSpacing,
-            int fastenerMinimum,
-            @NotNull Length heightUsual,
-            @NotNull Length heightLowest,
-            @NotNull Length heightHighest,
-            @NotNull Length girthMinimum,
-            @NotNull Length girthQuestionAbove,
-            int girthChangePermille,
-            int removeAfterDays,
-            int lateAfterDays) {
-        CutLengths cutLengths() {
-            return new CutLengths(
-                    new CutLengths.TapeRule(tapeOverlap, tapeTab, tapeWidest),
-                    new CutLengths.MeshRule(meshExtra, meshLeastStandOff, meshWidestOpening),
-                    new CutLengths.FastenerRule(fastenerSpacing, Pieces.of(fastenerMinimum)),
-                    new CutLengths.HeightRule(heightUsual, heightLowest, heightHighest),
-                    new GirthLimits(girthMinimum, girthQuestionAbove, girthChangePermille),
-                    removeAfterDays,
-                    lateAfterDays);
-        }
+    @GetMapping("/policies/cut-lengths/in-force")
+    @Operation(summary = "The version in force on a day for a pest in a programme, else for the pest, else of the house")
+    PolicyPage inForce(
+            @RequestParam(required = false) @Nullable LocalDate on,
+            @RequestParam(required = false) @Nullable String programme,
+            @RequestParam(required = false) @Nullable String pest) {
+        LocalDate day = on == null ? LocalDate.ofInstant(clock.instant(), clock.getZone()) : on;
+        return page(policies.on(day, programme, pest).version(), null);
+    }
+
+    @GetMapping("/policies/cut-lengths/{version}")
+    @Operation(
+            summary = "One version: each value with where it comes from, and what is different from another version",
+            description = "against names the version to compare with; left out, the one it replaced.")
+    PolicyPage one(@PathVariable int version, @RequestParam(required = false) @Nullable Integer against) {
+        return page(version, against);
+    }
+
+    private PolicyPage page(int version, @Nullable Integer against) {
+        return PolicyPage.of(policies.all(), version, against, guides);
+    }
+
+    private CutLengths values(CutPolicyRequest request) {
+        CutPolicyVersion before = policies.on(request.validFrom(), request.programme(), request.pest());
+        return request.values().cutLengths(before.values().setup());
     }
 
     record Published(LocalDate validFrom) {}
 
     record Rows(List<CutPolicyView> rows, @Nullable String next) {}
+
+    record Questions(List<PolicyQuestions.Question> questions) {}
 }

@@ -50,8 +50,11 @@ final class CutPolicyProjection implements Projection {
                             fastener_spacing_mm, fastener_minimum,
                             height_usual_mm, height_lowest_mm, height_highest_mm,
                             girth_minimum_mm, girth_question_above_mm, girth_change_permille,
-                            remove_after_days, late_after_days)
-                        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                            remove_after_days, late_after_days,
+                            programme, pest, valid_until, bands_per_tree, band_width_mm, guard_type,
+                            guard_wider_mm, guard_seam_mm, guard_closed_below)
+                        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?,
+                            ?, ?, ?, ?, ?, ?, ?, ?, ?)
                         ON CONFLICT DO NOTHING""")
                 .param(published.version())
                 .param(published.validFrom())
@@ -75,6 +78,15 @@ final class CutPolicyProjection implements Projection {
                 .param(values.girthChangePermille())
                 .param(values.removeAfterDays())
                 .param(values.lateAfterDays())
+                .param(published.scope().programme())
+                .param(published.scope().pest())
+                .param(published.validUntil())
+                .param(values.bandsPerTree())
+                .param(values.bandWidthMm())
+                .param(values.guardType())
+                .param(values.guardWiderMm())
+                .param(values.guardSeamMm())
+                .param(values.guardClosedBelow())
                 .update();
     }
 }

@@ -31,6 +31,54 @@ public abstract sealed class CutPolicyRefused extends Refusal {
         }
     }
 
+    /** No day lies between its first and its last. */
+    public static final class EndsBeforeItBegins extends CutPolicyRefused {
+        private static final long serialVersionUID = 1L;
+
+        EndsBeforeItBegins(LocalDate validFrom, LocalDate validUntil) {
+            super("The version from %s would end on %s, before it begins. Leave the end out, or give a later day."
+                    .formatted(validFrom, validUntil));
+        }
+
+        @Override
+        public String problem() {
+            return "policy-ends-before-it-begins";
+        }
+    }
+
+    /** A programme decides for a pest; without one the version would never be looked up. */
+    public static final class PestMissing extends CutPolicyRefused {
+        private static final long serialVersionUID = 1L;
+
+        PestMissing(String programme) {
+            super("The version for programme %s names no pest. Say for which pest it holds.".formatted(programme));
+        }
+
+        @Override
+        public String problem() {
+            return "policy-pest-missing";
+        }
+    }
+
+    /** There is no such version to compare with or to begin from. */
+    public static final class NoSuchVersion extends CutPolicyRefused {
+        private static final long serialVersionUID = 1L;
+
+        NoSuchVersion(int version) {
+            super("There is no version %d of the policy. Choose one of the list.".formatted(version));
+        }
+
+        @Override
+        public int status() {
+            return 404;
+        }
+
+        @Override
+        public String problem() {
+            return "policy-version-unknown";
+        }
+    }
+
     /** Nobody would know later why the values changed. */
     public static final class ReasonMissing extends CutPolicyRefused {
         private static final long serialVersionUID = 1L;

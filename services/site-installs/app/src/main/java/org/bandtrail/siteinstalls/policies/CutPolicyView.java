@@ -2,12 +2,16 @@ package org.bandtrail.siteinstalls.policies;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One version of the policy as people see it: one flat row, lengths in millimetres.
  *
  * @param version 1, 2, 3 in the order of publishing
+ * @param programme for which it holds, null for all
+ * @param pest EPPO code for which it holds, null for all
  * @param validFrom first day on which bands are cut by it
+ * @param validUntil last such day, null for no end
  * @param source where the values come from
  * @param reason why they were chosen
  * @param by who published it
@@ -15,12 +19,24 @@ import java.time.LocalDate;
  * @param values the values
  */
 public record CutPolicyView(
-        int version, LocalDate validFrom, String source, String reason, String by, Instant publishedAt, Values values) {
+        int version,
+        @Nullable String programme,
+        @Nullable String pest,
+        LocalDate validFrom,
+        @Nullable LocalDate validUntil,
+        String source,
+        String reason,
+        String by,
+        Instant publishedAt,
+        Values values) {
 
     CutPolicyView(CutPolicyVersion version, String by, Instant publishedAt) {
         this(
                 version.version(),
+                version.scope().programme(),
+                version.scope().pest(),
                 version.validFrom(),
+                version.validUntil(),
                 version.source(),
                 version.reason(),
                 by,
@@ -45,7 +61,13 @@ public record CutPolicyView(
             long girthQuestionAboveMm,
             int girthChangePermille,
             int removeAfterDays,
-            int lateAfterDays) {
+            int lateAfterDays,
+            int bandsPerTree,
+            long bandWidthMm,
+            String guardType,
+            long guardWiderMm,
+            long guardSeamMm,
+            boolean guardClosedBelow) {
         static Values of(CutLengths values) {
             return new Values(
                     values.tape().overlap().mm(),
@@ -63,7 +85,13 @@ public record CutPolicyView(
                     values.girth().questionAbove().mm(),
                     values.girth().changePermille(),
                     values.removeAfterDays(),
-                    values.lateAfterDays());
+                    values.lateAfterDays(),
+                    values.setup().bandsPerTree(),
+                    values.setup().bandWidth().mm(),
+                    values.setup().guard().word(),
+                    values.setup().guardWider().mm(),
+                    values.setup().seam().mm(),
+                    values.setup().closedBelow());
         }
     }
 }

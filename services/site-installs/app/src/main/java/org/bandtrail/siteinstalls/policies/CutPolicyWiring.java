@@ -2,10 +2,12 @@ package org.bandtrail.siteinstalls.policies;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import org.bandtrail.eventstore.AggregateOf;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.KernelJson;
+import org.bandtrail.eventstore.RevisionStep;
 import org.bandtrail.eventstore.Work;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
@@ -15,6 +17,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.io.ClassPathResource;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Declares the policy to the event store and publishes the first version, so that there is always one in force. */
 @Configuration(proxyBeanMethods = false)
@@ -40,6 +43,34 @@ class CutPolicyWiring {
         return CutPolicyAggregate.DECLARED;
     }
 
+    /** What the trade says about each value. */
+    @Bean
+    List<ValueGuide> policyValueGuides() {
+        return ValueGuide.read();
+    }
+
+    /**
+     * Revision 1 was always of the house and without an end. What it did not name is set so that nothing calculated or
+     * asked by it changes: one band, as wide as was asked about, under mesh without a seam, wider than the tape by the
+     * least that can be measured, and closed below, as wildlife hospitals ask (trade practice).
+     */
+    @Bean
+    RevisionStep cutLengthsPublishedTwo() {
+        return new RevisionStep("cut-policy.published", 1, published -> {
+            published.putObject("scope").putNull("programme").putNull("pest");
+            published.putNull("validUntil");
+            ObjectNode values = (ObjectNode) published.required("values");
+            long widest = values.required("tape").required("widest").asLong();
+            values.putObject("setup")
+                    .put("bandsPerTree", 1)
+                    .put("bandWidth", widest)
+                    .put("guard", CutLengths.GuardType.MESH.name())
+                    .put("guardWider", 1)
+                    .put("seam", 0)
+                    .put("closedBelow", true);
+        });
+    }
+
     @Bean
     ApplicationRunner firstCutPolicy(Work work, Commands commands, Clock clock) {
         return arguments -> {
@@ -49,7 +80,9 @@ class CutPolicyWiring {
                 commands.send(new PublishCutLengths(
                         CutPolicy.ID,
                         first.values(),
+                        PolicyScope.HOUSE,
                         first.validFrom(),
+                        null,
                         first.source(),
                         first.reason(),
                         SYSTEM,

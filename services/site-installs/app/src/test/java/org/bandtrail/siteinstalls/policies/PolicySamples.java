@@ -17,6 +17,8 @@ public final class PolicySamples {
             new CutLengths.FastenerRule(Length.ofMm(150), Pieces.of(4)),
             new CutLengths.HeightRule(Length.ofMm(1200), Length.ofMm(900), Length.ofMm(1500)),
             new GirthLimits(Length.ofMm(479), Length.ofMm(6000), 250),
+            new CutLengths.SetupRule(
+                    1, Length.ofMm(127), CutLengths.GuardType.MESH, Length.ofMm(50), Length.ZERO, true),
             150,
             2);
     public static final CutPolicyVersion VERSION_1 =
@@ -28,7 +30,9 @@ public final class PolicySamples {
         return new PublishCutLengths(
                 CutPolicy.ID,
                 USUAL,
+                PolicyScope.HOUSE,
                 LocalDate.parse(validFrom),
+                null,
                 source,
                 reason,
                 new PersonId("P-01"),

@@ -39,6 +39,13 @@ final class PageSpeed {
         pages.put("trace of a lot, its reels", "/traces/holdings?what=lot&id=LOT%20500&limit=100");
         pages.put("trace of a tree", "/traces?what=tree&id=T-77");
         pages.put("a scanned label", "/traces/found?find=" + middle);
+        pages.put("spend per site", "/spend?by=site&limit=200");
+        pages.put("spend per crew", "/spend?by=crew&limit=200");
+        pages.put("as of a past moment, by place", "/as-of?at=2026-01-20T12:00:00Z&limit=200");
+        pages.put("ledger, first page", "/ledger?limit=200");
+        pages.put("ledger of one site, first page", "/ledger?account=site:S-7&limit=200");
+        pages.put("trial of a month", "/trial?period=2026-01&limit=200");
+        pages.put("checks of a month's close", "/periods/2026-01");
         return pages;
     }
 

@@ -73,17 +73,19 @@ class WhereaboutsReads {
                 .list();
     }
 
-    /** What hangs on trees now, by site. */
+    /** What hangs on trees now, by site: each tree is added up once, then joined, so that nothing has to be sorted. */
     List<AtSite> bySite() {
         return jdbc.sql("""
-                        SELECT t.site_id, count(DISTINCT e.place), sum(e.tape), sum(e.mesh), sum(e.pieces)
-                        FROM tree_site t
-                        JOIN (SELECT place, CASE kind WHEN 'MESH' THEN 0 ELSE quantity END AS tape,
-                                     CASE kind WHEN 'MESH' THEN quantity ELSE 0 END AS mesh, 0 AS pieces
-                              FROM reel_at_place WHERE quantity <> 0 AND place > 'tree:' AND place < 'tree;'
-                              UNION ALL
-                              SELECT place, 0, 0, quantity FROM batch_at_place
-                              WHERE quantity <> 0 AND place > 'tree:' AND place < 'tree;') e ON e.place = 'tree:' || t.tree_id
+                        SELECT t.site_id, count(*), sum(e.tape), sum(e.mesh), sum(e.pieces)
+                        FROM (SELECT substr(place, 6) AS tree_id, sum(tape) AS tape, sum(mesh) AS mesh, sum(pieces) AS pieces
+                              FROM (SELECT place, CASE kind WHEN 'MESH' THEN 0 ELSE quantity END AS tape,
+                                           CASE kind WHEN 'MESH' THEN quantity ELSE 0 END AS mesh, 0 AS pieces
+                                    FROM reel_at_place WHERE quantity <> 0 AND place > 'tree:' AND place < 'tree;'
+                                    UNION ALL
+                                    SELECT place, 0, 0, quantity FROM batch_at_place
+                                    WHERE quantity <> 0 AND place > 'tree:' AND place < 'tree;') AS there
+                              GROUP BY place) e
+                        JOIN tree_site t ON t.tree_id = e.tree_id
                         GROUP BY t.site_id ORDER BY t.site_id""")
                 .query((row, number) ->
                         new AtSite(row.getString(1), row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)))

@@ -17,6 +17,7 @@ final class PageSpeed {
     /** The pages of a depot with so many reels. */
     static Map<String, String> pages(int reels) {
         String middle = "BIG-R%06d".formatted(reels / 2);
+        String lot = "LOT%20" + reels / 2 / FullDepot.REELS_A_LOT;
         Map<String, String> pages = new LinkedHashMap<>();
         pages.put("home: the trail", "/trail");
         pages.put("audit", "/audit");
@@ -34,9 +35,9 @@ final class PageSpeed {
         pages.put("by place, first page", "/whereabouts?by=place&limit=200");
         pages.put("by place, trees", "/whereabouts?by=place&limit=200&after=tree:");
         pages.put("by site", "/whereabouts?by=site");
-        pages.put("trace of a lot of 200 reels", "/traces?what=lot&id=LOT%20500");
-        pages.put("trace of a lot, its trees", "/traces/places?what=lot&id=LOT%20500&kind=tree&limit=100");
-        pages.put("trace of a lot, its reels", "/traces/holdings?what=lot&id=LOT%20500&limit=100");
+        pages.put("trace of a lot of 200 reels", "/traces?what=lot&id=" + lot);
+        pages.put("trace of a lot, its trees", "/traces/places?what=lot&id=" + lot + "&kind=tree&limit=100");
+        pages.put("trace of a lot, its reels", "/traces/holdings?what=lot&id=" + lot + "&limit=100");
         pages.put("trace of a tree", "/traces?what=tree&id=T-77");
         pages.put("a scanned label", "/traces/found?find=" + middle);
         pages.put("spend per site", "/spend?by=site&limit=200");

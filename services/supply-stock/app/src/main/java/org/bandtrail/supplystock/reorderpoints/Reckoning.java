@@ -11,18 +11,26 @@ import org.bandtrail.supplystock.reordering.ReorderPoint;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A reorder point with its formula written out. Lengths are reckoned with the normal curve, pieces with a curve for
+ * A reorder point with its formula written out. What plans need beyond the forecast is added. Lengths are reckoned with the normal curve, pieces with a curve for
  * counts up to a million pieces per lead time and with the normal curve beyond.
  *
- * @param demand of the lead time
+ * @param demand of the lead time, null where only plans are known
  * @param z null where the demand is counted
- * @param safetyStock rounded up, mm or pieces
+ * @param safetyStock rounded up, mm or pieces; null where only plans are known
+ * @param above what plans need beyond the forecast, rounded up, mm or pieces
  * @param reorderPoint rounded up, mm or pieces
  * @param formula with its numbers
  * @param source where it is published
  */
 record Reckoning(
-        LeadTimeDemand demand, @Nullable Double z, long safetyStock, long reorderPoint, String formula, String source) {
+        @Nullable LeadTimeDemand demand,
+        @Nullable Double z,
+        @Nullable Long safetyStock,
+        long above,
+        long reorderPoint,
+        String formula,
+        String source) {
+    private static final String PLANS = "What work plans need, without a forecast: our own rule, no published source";
     private static final double MOST_COUNTED = 1e6;
     private static final String NORMAL =
             "E. A. Silver, D. F. Pyke, D. J. Thomas: Inventory and Production Management in Supply Chains, 4th ed. 2017, ch. 6";
@@ -34,6 +42,38 @@ record Reckoning(
         return kind == MaterialKind.FASTENER && demand.mean() <= MOST_COUNTED
                 ? counted(demand, use, lead, level)
                 : measured(demand, use, lead, level);
+    }
+
+    /** The same, raised by what plans need beyond the forecast of the days they cover. */
+    Reckoning raised(PlannedUse planned, DemandPerDay use) {
+        long more = planned.demand().aboveRounded(use);
+        if (more == 0) {
+            return this;
+        }
+        String added = String.format(
+                Locale.ROOT,
+                "; plans need P = %d until the lead time ends, c = %d days of it are covered by them, so"
+                        + " max(0, P - m c) = max(0, %d - %.1f x %d) = %d is added: %d",
+                planned.quantity(),
+                planned.coveredDays(),
+                planned.quantity(),
+                use.mean(),
+                planned.coveredDays(),
+                more,
+                reorderPoint + more);
+        return new Reckoning(demand, z, safetyStock, more, reorderPoint + more, formula + added, source);
+    }
+
+    /** Where too little was used to forecast anything, what plans need is known all the same. */
+    static Reckoning ofPlansAlone(PlannedUse planned) {
+        return new Reckoning(
+                null,
+                null,
+                null,
+                planned.quantity(),
+                planned.quantity(),
+                "R = P, what plans need until the lead time ends = %d".formatted(planned.quantity()),
+                PLANS);
     }
 
     private static Reckoning measured(LeadTimeDemand demand, DemandPerDay use, LeadTime lead, CycleServiceLevel level) {
@@ -49,7 +89,7 @@ record Reckoning(
                 use.mean(),
                 lead.sdDays(),
                 point.rounded());
-        return new Reckoning(demand, level.z(), point.safety().rounded(), point.rounded(), formula, NORMAL);
+        return new Reckoning(demand, level.z(), point.safety().rounded(), 0, point.rounded(), formula, NORMAL);
     }
 
     private static Reckoning counted(LeadTimeDemand demand, DemandPerDay use, LeadTime lead, CycleServiceLevel level) {
@@ -71,6 +111,6 @@ record Reckoning(
                 demand.variance(),
                 point);
         long safety = Math.max(0, point - (long) Math.floor(demand.mean()));
-        return new Reckoning(demand, null, safety, point, formula, COUNTED);
+        return new Reckoning(demand, null, safety, 0, point, formula, COUNTED);
     }
 }

@@ -7,6 +7,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bandtrail.supplystock.items.ItemRow;
 import org.bandtrail.supplystock.items.Items;
+import org.bandtrail.supplystock.needs.PlannedNeed;
+import org.bandtrail.supplystock.needs.PlannedNeeds;
 import org.bandtrail.supplystock.purchases.OnOrder;
 import org.bandtrail.supplystock.reordering.CycleServiceLevel;
 import org.bandtrail.supplystock.reordering.DailyUse;
@@ -14,6 +16,7 @@ import org.bandtrail.supplystock.reordering.LeadTime;
 import org.bandtrail.supplystock.reordering.RunsOut;
 import org.bandtrail.supplystock.reorderpoints.ReorderRow.Ends;
 import org.bandtrail.supplystock.reorderpoints.ReorderRow.Observed;
+import org.bandtrail.supplystock.reorderpoints.ReorderRow.Planned;
 import org.bandtrail.supplystock.reorderpoints.ReorderRow.Stated;
 import org.bandtrail.supplystock.reorderpoints.ReorderRow.Supplied;
 import org.bandtrail.supplystock.reorderpoints.UseRecords.ItemAtDepot;
@@ -30,6 +33,7 @@ class ReorderPoints {
     private final UseRecords records;
     private final Items items;
     private final OnOrder onOrder;
+    private final PlannedNeeds needs;
     private final int windowDays;
 
     /**
@@ -39,10 +43,12 @@ class ReorderPoints {
             UseRecords records,
             Items items,
             OnOrder onOrder,
+            PlannedNeeds needs,
             @Value("${bandtrail.reorder.window-days:90}") int windowDays) {
         this.records = records;
         this.items = items;
         this.onOrder = onOrder;
+        this.needs = needs;
         this.windowDays = windowDays;
     }
 
@@ -62,6 +68,7 @@ class ReorderPoints {
         Map<String, ItemRow> known =
                 items.all().stream().collect(Collectors.toMap(ItemRow::materialCode, Function.identity()));
         Map<OnOrder.At, OnOrder.ToCome> toCome = onOrder.toCome();
+        Map<String, List<PlannedNeed>> planned = PlannedUse.byKey(needs.all());
         List<ReorderRow> rows = shown.stream()
                 .map(each -> {
                     LocalDate from = each.firstHandedOut() == null ? null : later(first, each.firstHandedOut());
@@ -70,7 +77,8 @@ class ReorderPoints {
                             : DailyUse.between(from, last, uses.getOrDefault(each.key(), Map.of()));
                     OnOrder.ToCome ordered = toCome.get(new OnOrder.At(each.material(), each.depotId()));
                     long coming = ordered == null ? 0 : ordered.quantity();
-                    return row(each, coming, use, known.get(each.material()), from, last, today);
+                    List<PlannedNeed> plans = planned.getOrDefault(each.key(), List.of());
+                    return row(each, coming, use, known.get(each.material()), from, last, today, plans);
                 })
                 .toList();
         return new Page(rows, found.size() > limit ? shown.getLast().key() : null);
@@ -89,6 +97,7 @@ class ReorderPoints {
      * One row; pure.
      *
      * @param coming ordered for this depot and not yet received, millimetres or pieces
+     * @param plans what work plans need of the item from the depot
      */
     static ReorderRow row(
             ItemAtDepot at,
@@ -97,15 +106,11 @@ class ReorderPoints {
             @Nullable ItemRow item,
             @Nullable LocalDate from,
             LocalDate to,
-            LocalDate today) {
+            LocalDate today,
+            List<PlannedNeed> plans) {
         DailyUse.Measured seen = use instanceof DailyUse.Measured enough ? enough : null;
-        Reckoning point = seen == null || item == null
-                ? null
-                : Reckoning.of(
-                        at.kind(),
-                        seen.perDay(),
-                        new LeadTime(item.leadTimeDays(), item.leadTimeSdDays()),
-                        new CycleServiceLevel(item.serviceLevelPermille()));
+        PlannedUse planned = PlannedUse.of(plans, today, item == null ? 0 : item.leadTimeDays());
+        Reckoning point = item == null ? null : reckoned(at, seen, item, planned);
         RunsOut end = seen == null
                 ? null
                 : RunsOut.on(at.onHand(), seen, today, INTERVAL_PERMILLE).orElse(null);
@@ -118,9 +123,23 @@ class ReorderPoints {
                 at.kind().onReels() ? "mm" : "pieces",
                 Observed.of(use, from, to),
                 Supplied.of(item),
+                Planned.of(planned, point),
                 Stated.of(point, at.onHand() + coming),
                 Ends.of(end),
                 note(at, use, item));
+    }
+
+    private static @Nullable Reckoning reckoned(
+            ItemAtDepot at, DailyUse.@Nullable Measured seen, ItemRow item, PlannedUse planned) {
+        if (seen != null) {
+            return Reckoning.of(
+                            at.kind(),
+                            seen.perDay(),
+                            new LeadTime(item.leadTimeDays(), item.leadTimeSdDays()),
+                            new CycleServiceLevel(item.serviceLevelPermille()))
+                    .raised(planned, seen.perDay());
+        }
+        return planned.quantity() == 0 ? null : Reckoning.ofPlansAlone(planned);
     }
 
     private static @Nullable String note(ItemAtDepot at, DailyUse use, @Nullable ItemRow item) {

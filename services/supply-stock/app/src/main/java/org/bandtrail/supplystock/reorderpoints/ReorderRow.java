@@ -2,9 +2,11 @@ package org.bandtrail.supplystock.reorderpoints;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.LocalDate;
+import java.util.List;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.supplystock.items.ItemRow;
 import org.bandtrail.supplystock.reordering.DailyUse;
+import org.bandtrail.supplystock.reordering.LeadTimeDemand;
 import org.bandtrail.supplystock.reordering.RunsOut;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +27,7 @@ record ReorderRow(
         String unit,
         @JsonUnwrapped Observed observed,
         @JsonUnwrapped Supplied supplied,
+        @JsonUnwrapped Planned planned,
         @JsonUnwrapped Stated stated,
         @JsonUnwrapped Ends ends,
         @Nullable String note) {
@@ -70,6 +73,20 @@ record ReorderRow(
     }
 
     /**
+     * What work plans need.
+     *
+     * @param plannedUntil last day that counts: today plus the lead time
+     * @param planned what plans that begin by then need
+     * @param plannedAbove by how much that raises the reorder point
+     * @param plans their names, by day
+     */
+    record Planned(LocalDate plannedUntil, long planned, long plannedAbove, List<String> plans) {
+        static Planned of(PlannedUse use, @Nullable Reckoning point) {
+            return new Planned(use.until(), use.quantity(), point == null ? 0 : point.above(), use.plans());
+        }
+    }
+
+    /**
      * The reorder point.
      *
      * @param z standard normal quantile of the service level; null where the demand is counted in pieces
@@ -89,17 +106,23 @@ record ReorderRow(
             @Nullable String formula,
             @Nullable String source) {
         static Stated of(@Nullable Reckoning point, long onHandAndOrder) {
-            return point == null
-                    ? new Stated(null, null, null, null, null, false, null, null)
-                    : new Stated(
-                            point.z(),
-                            point.demand().mean(),
-                            point.demand().sd(),
-                            point.safetyStock(),
-                            point.reorderPoint(),
-                            onHandAndOrder <= point.reorderPoint(),
-                            point.formula(),
-                            point.source());
+            if (point == null) {
+                return new Stated(null, null, null, null, null, false, null, null);
+            }
+            LeadTimeDemand demand = point.demand();
+            // What is known to be needed suffices when it is just there; a forecast is a chance and wants an order by then.
+            boolean now = demand == null
+                    ? onHandAndOrder < point.reorderPoint()
+                    : onHandAndOrder <= point.reorderPoint();
+            return new Stated(
+                    point.z(),
+                    demand == null ? null : demand.mean(),
+                    demand == null ? null : demand.sd(),
+                    point.safetyStock(),
+                    point.reorderPoint(),
+                    now,
+                    point.formula(),
+                    point.source());
         }
     }
 

@@ -38,19 +38,21 @@ class UseRecords {
     }
 
     /**
-     * One page of the items that are or were in a depot.
+     * One page of the items that are or were in a depot, or that a work plan needs from there.
      *
      * @param after key of the last row of the page before, empty for the first page
      */
     List<ItemAtDepot> page(String after, int limit) {
         return jdbc.sql("""
-                SELECT h.material, h.kind, s.depot_id, sum(s.quantity) AS on_hand,
+                SELECT s.material, s.kind, s.depot_id, sum(s.quantity) AS on_hand,
                     (SELECT min(d.day) FROM use_depot d JOIN use_holding g USING (holding, id)
-                      WHERE d.handed_out AND d.depot_id = s.depot_id AND g.material = h.material) AS first_handed_out
-                FROM use_stock s JOIN use_holding h USING (holding, id)
-                WHERE (h.material || ' ' || s.depot_id) COLLATE "C" > :after
-                GROUP BY h.material, h.kind, s.depot_id
-                ORDER BY (h.material || ' ' || s.depot_id) COLLATE "C" LIMIT :limit""")
+                      WHERE d.handed_out AND d.depot_id = s.depot_id AND g.material = s.material) AS first_handed_out
+                FROM (SELECT h.material, h.kind, u.depot_id, u.quantity
+                      FROM use_stock u JOIN use_holding h USING (holding, id)
+                      UNION ALL SELECT material, kind, depot_id, 0 FROM planned_need) s
+                WHERE (s.material || ' ' || s.depot_id) COLLATE "C" > :after
+                GROUP BY s.material, s.kind, s.depot_id
+                ORDER BY (s.material || ' ' || s.depot_id) COLLATE "C" LIMIT :limit""")
                 .param("after", after)
                 .param("limit", limit)
                 .query((row, number) -> new ItemAtDepot(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Money;
 import org.bandtrail.supplystock.items.ItemRow;
@@ -55,8 +56,8 @@ class ReorderPointsTest {
     void what_is_on_order_puts_the_next_order_off_but_not_the_day_on_which_the_shelf_is_empty() {
         ItemRow item = item(5, 1, 950);
         ItemAtDepot shelf = new ItemAtDepot("TAPE-1", MaterialKind.TAPE, "NORTH", 900, FIRST);
-        ReorderRow enough = ReorderPoints.row(shelf, 105, measured(150, 16), item, FIRST, LAST, TODAY);
-        ReorderRow tooLittle = ReorderPoints.row(shelf, 104, measured(150, 16), item, FIRST, LAST, TODAY);
+        ReorderRow enough = ReorderPoints.row(shelf, 105, measured(150, 16), item, FIRST, LAST, TODAY, List.of());
+        ReorderRow tooLittle = ReorderPoints.row(shelf, 104, measured(150, 16), item, FIRST, LAST, TODAY, List.of());
 
         assertThat(enough.onOrder()).isEqualTo(105);
         assertThat(enough.stated().reorderNow()).isFalse();
@@ -109,7 +110,8 @@ class ReorderPointsTest {
                 null,
                 FIRST,
                 LAST,
-                TODAY);
+                TODAY,
+                List.of());
         assertThat(row.observed().meanPerDay()).isEqualTo(150);
         assertThat(row.ends().runsOutOn()).isEqualTo(TODAY.plusDays(6));
         assertThat(row.stated().reorderPoint()).isNull();
@@ -118,7 +120,7 @@ class ReorderPointsTest {
 
     private static ReorderRow row(MaterialKind kind, long onHand, DailyUse use, ItemRow item) {
         return ReorderPoints.row(
-                new ItemAtDepot(item.materialCode(), kind, "NORTH", onHand, FIRST), 0, use, item, FIRST, LAST, TODAY);
+                new ItemAtDepot(item.materialCode(), kind, "NORTH", onHand, FIRST), 0, use, item, FIRST, LAST, TODAY, List.of());
     }
 
     private static DailyUse measured(double mean, double sd) {

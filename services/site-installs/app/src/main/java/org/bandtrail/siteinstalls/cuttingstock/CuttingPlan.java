@@ -10,9 +10,9 @@ import java.util.List;
  * @param tooLong pieces longer than any reel of the stock, in the order of the job
  * @param toBuy what is missing for {@code uncut} and {@code tooLong}
  * @param newReels how many new reels are opened
- * @param weighedLossMm scrap and blade, and for each new reel what leaving it closed is worth, in mm
+ * @param weighedScrapMm scrap, and for each new reel opened what leaving it closed is worth, in mm
  * @param bound what no plan can do better than
- * @param proven true when no plan cuts more pieces, and none that cuts as many loses less material
+ * @param proven true when no plan cuts more pieces, and none that cuts as many makes less scrap
  * @param fewestNewReels true when it is proven, too, that no such plan opens fewer new reels
  * @param cutOff true when patience ended before the search did; the same job may then get another plan next time
  */
@@ -22,7 +22,7 @@ public record CuttingPlan(
         List<Piece> tooLong,
         Purchase toBuy,
         int newReels,
-        long weighedLossMm,
+        long weighedScrapMm,
         CuttingBound bound,
         boolean proven,
         boolean fewestNewReels,
@@ -60,8 +60,8 @@ public record CuttingPlan(
         return scrapMm() + bladeMm();
     }
 
-    /** How much more than the bound the plan loses, in mm; 0 when it is proven. */
+    /** How much more scrap than the bound the plan makes, in mm; 0 when it is proven. */
     public long gapMm() {
-        return proven ? 0 : Math.max(0, weighedLossMm - bound.weighedLossMm());
+        return proven ? 0 : Math.max(0, weighedScrapMm - bound.weighedScrapMm());
     }
 }

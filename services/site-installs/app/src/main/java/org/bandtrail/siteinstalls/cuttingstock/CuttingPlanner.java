@@ -36,9 +36,9 @@ public final class CuttingPlanner {
         List<ReelCuts> reels = asTask.reels(found.layout(), fitting);
         CuttingBound bound = bound(asTask.task(), found, uncut);
         int opened = opened(job, reels);
-        long weighed = reels.stream().mapToLong(cuts -> cuts.scrapMm() + cuts.bladeMm()).sum()
+        long weighed = reels.stream().mapToLong(ReelCuts::scrapMm).sum()
                 + opened * job.rules().openingWorthMm();
-        boolean proven = uncut.size() == bound.uncut() && weighed == bound.weighedLossMm();
+        boolean proven = uncut.size() == bound.uncut() && weighed == bound.weighedScrapMm();
         return new CuttingPlan(
                 reels,
                 uncut,
@@ -61,15 +61,13 @@ public final class CuttingPlanner {
 
     /** Takes the one number of the search apart again; pieces count as lost there, and are taken off here. */
     private static CuttingBound bound(CutTask task, Found found, List<Piece> uncut) {
-        long blade = task.blade();
-        long pieces = task.wanted() - blade * task.pieces();
         long uncutBound = Math.clamp(found.bound() / task.uncutBase(), 0, uncut.size());
         if (uncutBound < uncut.size()) {
             return new CuttingBound(0, 0, (int) uncutBound);
         }
         long rest = found.bound() - uncutBound * task.uncutBase();
-        // every piece left uncut stands in the number with its weight, which includes the blade
-        long constant = pieces + blade * uncut.size();
+        // every piece stands in the number with its weight, whether it is cut or not
+        long constant = task.wanted();
         long best = found.cost() - uncutBound * task.uncutBase();
         long bestLoss = best / task.scale();
         long loss = Math.max(0, Math.ceilDiv(rest - task.freshReels(), task.scale()));

@@ -9,6 +9,7 @@ import java.util.function.LongSupplier;
  * {@code System::nanoTime}.
  */
 public final class Patience implements BooleanSupplier {
+    private static final int SPARE = 20;
     private final LongSupplier nanos;
     private final long start;
     private final long limitNanos;
@@ -16,14 +17,15 @@ public final class Patience implements BooleanSupplier {
     private Patience(LongSupplier nanos, long limitNanos) {
         this.nanos = nanos;
         this.start = nanos.getAsLong();
-        this.limitNanos = limitNanos;
+        this.limitNanos = limitNanos - limitNanos / SPARE;
     }
 
     /**
      * Patience that begins now.
      *
      * @param nanos a clock in nanoseconds that never runs backwards; its zero means nothing
-     * @param limit after which the best plan so far is wanted
+     * @param limit by which the best plan so far is wanted; the search ends a twentieth earlier, for what it is just
+     *     trying when it looks at the clock
      */
     public static Patience of(LongSupplier nanos, Duration limit) {
         return new Patience(nanos, limit.toNanos());
@@ -34,7 +36,7 @@ public final class Patience implements BooleanSupplier {
         return new Patience(() -> 0, 1);
     }
 
-    /** True when the limit has passed. */
+    /** True when the search should end. */
     @Override
     public boolean getAsBoolean() {
         return nanos.getAsLong() - start >= limitNanos;

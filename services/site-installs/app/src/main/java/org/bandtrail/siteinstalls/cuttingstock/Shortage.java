@@ -18,13 +18,17 @@ final class Shortage {
         if (fits.isEmpty()) {
             return new Purchase(0, newReelMm, longer.size(), longest);
         }
+        long blade = job.rules().bladeMm();
         List<Stock> bought = new ArrayList<>();
         for (int i = 0; i < fits.size(); i++) {
-            bought.add(new Stock("to buy " + (i + 1), newReelMm, false, null, i));
+            bought.add(new Stock("to buy " + (i + 1), newReelMm + blade, false, null, i));
         }
-        // nothing goes back, so that least loss means fewest reels
-        CuttingRules rules = new CuttingRules(job.rules().bladeMm(), Integer.MAX_VALUE, 0);
-        CuttingPlan plan = CuttingPlanner.plan(new CuttingJob(fits, bought, rules, job.seed()), patience);
+        // nothing goes back, so that least scrap means fewest reels; pieces and reels longer by the blade fit alike
+        List<Piece> longerByBlade = fits.stream()
+                .map(piece -> new Piece(piece.id(), piece.lengthMm() + blade))
+                .toList();
+        CuttingRules rules = new CuttingRules(0, Integer.MAX_VALUE, 0);
+        CuttingPlan plan = CuttingPlanner.plan(new CuttingJob(longerByBlade, bought, rules, job.seed()), patience);
         return new Purchase(plan.newReels(), newReelMm, longer.size(), longest);
     }
 }

@@ -1,5 +1,6 @@
 package org.bandtrail.siteinstalls.cuttingstock.search;
 
+import java.util.List;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -10,23 +11,36 @@ import java.util.function.BooleanSupplier;
  */
 final class Bounding {
     private static final int PIVOTS = 4_000;
+    private static final double NARROW = 1.1;
+    private static final int AT_ONCE = 12;
+    private static final double NEAR = 0.3;
     private final CutTask task;
     private final ReelClasses classes;
     private final Pricing pricing;
     private final Master master;
-    private final long uncutCost;
+    private final long ceiling;
+    private final long floor;
     private final BooleanSupplier over;
-    private long bound = Long.MIN_VALUE;
+    private long bound;
     private long[] bestPrices;
 
     Bounding(CutTask task, BooleanSupplier over) {
         this.task = task;
         this.classes = new ReelClasses(task);
         this.pricing = new Pricing(task, classes);
-        this.uncutCost = Math.min(task.uncutBase(), 4 * dearest(task));
-        this.master = new Master(task, classes, uncutCost);
+        this.ceiling = Math.min(task.uncutBase(), 4 * dearest(task));
+        this.floor = Floor.of(task);
+        // at prices by weight nothing is worth more than it costs
+        this.bound = task.scale() * task.wanted();
         this.over = over;
         this.bestPrices = new long[task.kinds()];
+        double[] uncutCosts = new double[task.kinds()];
+        for (int kind = 0; kind < uncutCosts.length; kind++) {
+            // when no millimetre is wasted a piece is worth what it weighs
+            bestPrices[kind] = task.scale() * task.weights()[kind] * Pricing.SCALE;
+            uncutCosts[kind] = NARROW * task.scale() * task.weights()[kind];
+        }
+        this.master = new Master(task, classes, uncutCosts);
     }
 
     private static long dearest(CutTask task) {
@@ -72,36 +86,53 @@ final class Bounding {
     }
 
     /**
-     * Adds columns until none is missing, or the bound reaches {@code enough}.
+     * Adds columns until none is missing, the bound reaches {@code enough}, or the program costs as little as counting
+     * alone says it must.
      *
      * @param rounds how many times at most
      * @return true when it ended so, false when patience ended or the method gave up
      */
     boolean run(long enough, int rounds) {
         for (int round = 0; round < rounds; round++) {
-            if (!master.solve(PIVOTS) || over.getAsBoolean()) {
+            if (!master.solve(PIVOTS, over) || over.getAsBoolean()) {
                 return false;
             }
+            if (master.cost() <= floor + task.scale() * NEAR) {
+                return true;
+            }
             long[] prices = rounded(master.prices());
-            boolean more = round > 0 && price(between(prices, bestPrices)) > 0;
-            if (bound >= enough) {
+            int added = price(between(prices, bestPrices));
+            if (added == 0) {
+                added = price(prices);
+            }
+            if (bound >= enough || added == 0 && !widen()) {
                 return true;
             }
-            if (!more && price(prices) <= 0) {
-                return !over.getAsBoolean();
-            }
-            if (bound >= enough) {
-                return true;
+            if (added < 0) {
+                return false;
             }
         }
         return false;
     }
 
-    /** Prices half way to the best so far swing less from round to round. */
+    /** Leaving pieces uncut was made cheap, to keep prices near the truth; where the program makes use of it, no more. */
+    private boolean widen() {
+        double[] uncut = master.uncut();
+        boolean any = false;
+        for (int kind = 0; kind < uncut.length; kind++) {
+            if (uncut[kind] > 1e-5 && master.uncutCost(kind) < ceiling) {
+                master.uncutCost(kind, Math.min(ceiling, 2 * master.uncutCost(kind)));
+                any = true;
+            }
+        }
+        return any;
+    }
+
+    /** Prices near the best so far swing less from round to round. */
     private static long[] between(long[] prices, long[] best) {
         long[] half = new long[prices.length];
         for (int kind = 0; kind < half.length; kind++) {
-            half[kind] = (prices[kind] + best[kind]) / 2;
+            half[kind] = (prices[kind] + 2 * best[kind]) / 3;
         }
         return half;
     }
@@ -109,7 +140,7 @@ final class Bounding {
     private long[] rounded(double[] prices) {
         long[] whole = new long[task.kinds()];
         for (int kind = 0; kind < whole.length; kind++) {
-            whole[kind] = Math.clamp(Math.round(prices[kind] * Pricing.SCALE), 0, uncutCost * Pricing.SCALE);
+            whole[kind] = Math.clamp(Math.round(prices[kind] * Pricing.SCALE), 0, ceiling * Pricing.SCALE);
         }
         return whole;
     }
@@ -126,11 +157,11 @@ final class Bounding {
         double[] now = master.prices();
         int added = 0;
         for (int cls = 0; cls < classes.size(); cls++) {
-            Pricing.Offer offer = pricing.best(cls);
-            if (offer != null) {
-                sum -= offer.gain() * classes.count(cls);
+            List<Pricing.Offer> offers = pricing.best(cls, Math.clamp(task.kinds() / classes.size(), 1, AT_ONCE));
+            sum -= offers.isEmpty() ? 0 : offers.getFirst().gain() * classes.count(cls);
+            for (Pricing.Offer offer : offers) {
                 Column column = pricing.column(offer);
-                if (gain(column, now) > 1e-6 * uncutCost / 1000) {
+                if (gain(column, now) > 1e-9 * ceiling) {
                     master.add(column);
                     added++;
                 }

@@ -67,9 +67,12 @@ public record CutTask(
         return sum;
     }
 
-    /** What a reel loses when pieces of this weight come off it, in mm; the pieces count as lost. */
+    /**
+     * What is gone when pieces of this weight come off a reel, in mm: their weight, and the rest if it is scrap. When the
+     * last cut takes less than a whole allowance it counts as whole, so that scrap alone makes the difference.
+     */
     public long taken(int reel, long weight) {
-        return lengths[reel] - weight >= usable ? weight : lengths[reel];
+        return lengths[reel] - weight >= usable ? weight : Math.max(lengths[reel], weight);
     }
 
     /** The usable rest of a reel after pieces of this weight, in mm, 0 if there is none. */
@@ -108,7 +111,7 @@ public record CutTask(
     public long uncutBase() {
         long sum = 1;
         for (int reel = 0; reel < reels(); reel++) {
-            sum += scale * (lengths[reel] + (fresh[reel] ? worth : 0)) + 1;
+            sum += scale * (capacity(reel) + (fresh[reel] ? worth : 0)) + 1;
         }
         return sum;
     }

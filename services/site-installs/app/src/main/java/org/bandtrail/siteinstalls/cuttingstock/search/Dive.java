@@ -16,11 +16,14 @@ final class Dive {
     private final CutTask whole;
     private final Chance chance;
     private final BooleanSupplier over;
+    private final int freedom;
     private final int[] demand;
     private final boolean[] free;
     private final Layout layout;
 
-    Dive(CutTask whole, Chance chance, BooleanSupplier over) {
+    /** {@code freedom}: how far chance may stray from the column used most, in hundredths of a use. */
+    Dive(CutTask whole, Chance chance, int freedom, BooleanSupplier over) {
+        this.freedom = freedom;
         this.whole = whole;
         this.chance = chance;
         this.over = over;
@@ -40,6 +43,9 @@ final class Dive {
                 break;
             }
             Rest next = Rest.of(whole, demand, free);
+            if (next.task().pieces() == 0) {
+                break;
+            }
             Bounding below = new Bounding(next.task(), over);
             hand(bounding, rest, below, next);
             below.run(Long.MAX_VALUE, COLUMN_ROUNDS);
@@ -65,13 +71,13 @@ final class Dive {
         }
         double[] wanted = use.clone();
         for (int j : most) {
-            wanted[j] = Math.min(1, use[j]) + 0.05 * chance.below(100) / 100.0;
+            wanted[j] = Math.min(1, use[j]) + 0.01 * chance.below(1 + freedom);
         }
         most.sort(Comparator.comparing((Integer j) -> -wanted[j]));
         int fixed = 0;
         for (int j : most) {
             int times = (int) Math.floor(use[j] + 1e-4);
-            boolean more = use[j] > 0.85 || fixed == 0;
+            boolean more = use[j] > 0.9 || fixed == 0;
             for (int i = 0; i < Math.max(times, more ? 1 : 0) && place(columns.get(j), bounding, rest); i++) {
                 fixed++;
             }

@@ -1,15 +1,13 @@
 package org.bandtrail.siteinstalls.cuttingstock.search;
 
 /**
- * The bound that counting alone gives: what is cut weighs what it weighs, less one blade allowance for each reel that
- * may end without a cut; and new reels are needed for what the part reels do not hold.
+ * The bound that counting alone gives: what is cut weighs what it weighs, and new reels are needed for what the part reels do not hold.
  */
 final class Floor {
 
     private Floor() {}
 
     static long of(CutTask task) {
-        long ends = (long) task.blade() * Math.min(task.reels(), task.pieces());
         long held = 0;
         long longest = 0;
         long all = 0;
@@ -22,29 +20,9 @@ final class Floor {
         long opened = longest == 0 ? 0 : Math.clamp(ceil(wanted - held, longest), 0, task.freshReels());
         long uncut = uncut(task, wanted - all);
         if (uncut > 0) {
-            return task.scale() * (wanted - ends) + uncut * task.uncutBase();
+            return task.scale() * wanted + uncut * task.uncutBase();
         }
-        return task.scale() * (wanted - ends + opened * task.worth()) + opened;
-    }
-
-    /**
-     * Costs of plans that cut everything come in steps of this: when no reel can keep a usable rest, each reel costs
-     * the same whatever comes off it.
-     */
-    static long step(CutTask task) {
-        long step = 0;
-        int least = task.kinds() == 0 ? 0 : task.weights()[task.kinds() - 1];
-        for (int reel = 0; reel < task.reels(); reel++) {
-            if (task.rest(reel, least) > 0) {
-                return 1;
-            }
-            step = gcd(task.cost(reel, Math.max(1, least)), step);
-        }
-        return Math.max(1, step);
-    }
-
-    private static long gcd(long a, long b) {
-        return b == 0 ? a : gcd(b, a % b);
+        return task.scale() * (wanted + opened * task.worth()) + opened;
     }
 
     /** The fewest pieces whose weight is at least {@code missing}: the heaviest ones. */

@@ -64,6 +64,11 @@ final class Improvement {
         run(rounds, Long.MIN_VALUE);
     }
 
+    /** The plan the search stands at, the best or one a little worse. */
+    Layout now() {
+        return now;
+    }
+
     /** Goes on from another plan. */
     void offer(Layout other) {
         now = other.copy();
@@ -110,7 +115,13 @@ final class Improvement {
             after = after.plus(Score.uncut(task, kind));
         }
         Score next = score.plus(after).minus(before);
-        if (next.compareTo(score) > 0 && next.cost() > bestScore.cost() + allowed) {
+        long gathered = 0;
+        for (int i = 0; i < reels.length; i++) {
+            gathered += emptySquared(reels[i], Refill.weight(task, filled[i])) - emptySquared(reels[i], now.weight(reels[i]));
+        }
+        boolean better = next.cost() < score.cost() || next.cost() == score.cost() && gathered > 0;
+        boolean even = next.cost() == score.cost() && gathered == 0 && next.compareTo(score) <= 0;
+        if (!better && !even && (next.cost() > bestScore.cost() + allowed || !chance.percent(30))) {
             return;
         }
         for (int i = 0; i < reels.length; i++) {
@@ -122,6 +133,12 @@ final class Improvement {
             best = now.copy();
             bestScore = score;
         }
+    }
+
+    /** Room gathered on one reel can be of use, room spread over many cannot. */
+    private long emptySquared(int reel, long weight) {
+        long empty = weight == 0 ? 0 : task.capacity(reel) - weight;
+        return empty * empty;
     }
 
     /** Up to {@value #MOST_REELS} different reels, those that lose material more often than others. */

@@ -64,6 +64,15 @@ public final class Layout {
         uncut = kinds;
     }
 
+    /** New reels cut. */
+    int opened() {
+        int opened = 0;
+        for (int reel = 0; reel < task.reels(); reel++) {
+            opened += task.fresh()[reel] && weights[reel] > 0 ? 1 : 0;
+        }
+        return opened;
+    }
+
     Score score() {
         Score sum = Score.ZERO;
         for (int reel = 0; reel < task.reels(); reel++) {

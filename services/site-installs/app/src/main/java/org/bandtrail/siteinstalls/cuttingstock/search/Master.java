@@ -1,8 +1,8 @@
 package org.bandtrail.siteinstalls.cuttingstock.search;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * The linear program over the columns known so far: every piece cut or left uncut, no class of reels used more often
@@ -15,15 +15,17 @@ final class Master {
     private static final int FRESH_INVERSE = 150;
     private final CutTask task;
     private final ReelClasses classes;
-    private final double uncutCost;
+    private final double[] uncutCosts;
     private final List<Column> columns = new ArrayList<>();
     private final Basis basis;
+    private final double small;
     private int pivots;
 
-    Master(CutTask task, ReelClasses classes, double uncutCost) {
+    Master(CutTask task, ReelClasses classes, double[] uncutCosts) {
         this.task = task;
         this.classes = classes;
-        this.uncutCost = uncutCost;
+        this.uncutCosts = uncutCosts.clone();
+        this.small = SMALL * task.scale() * task.weights()[0];
         double[] wanted = new double[task.kinds() + classes.size()];
         for (int row = 0; row < wanted.length; row++) {
             double exact = row < task.kinds() ? task.demand()[row] : classes.count(row - task.kinds());
@@ -31,7 +33,7 @@ final class Master {
             wanted[row] = exact * (1 + 1e-7 * (1 + row * 37 % 101));
         }
         double[] costs = new double[wanted.length];
-        Arrays.fill(costs, 0, task.kinds(), uncutCost);
+        System.arraycopy(uncutCosts, 0, costs, 0, task.kinds());
         this.basis = new Basis(wanted, costs);
     }
 
@@ -43,9 +45,9 @@ final class Master {
         columns.add(column);
     }
 
-    /** Pivots until no known column is worth more than it costs; false when it gave up after {@code most} pivots. */
-    boolean solve(int most) {
-        for (int i = 0; i < most; i++) {
+    /** Pivots until no known column is worth more than it costs; false when it gave up. */
+    boolean solve(int most, BooleanSupplier over) {
+        for (int i = 0; i < most && ((i & 31) != 0 || !over.getAsBoolean()); i++) {
             double[] prices = basis.prices();
             int entering = entering(prices);
             if (entering == Integer.MIN_VALUE) {
@@ -66,6 +68,38 @@ final class Master {
         return basis.prices();
     }
 
+    /** What the program costs; beyond any when it leaves pieces uncut. */
+    double cost() {
+        double sum = 0;
+        for (int row = 0; row < basis.rows(); row++) {
+            int variable = basis.variable(row);
+            boolean uncut = variable < 0 && variable >= -task.kinds() && basis.value(row) > 1e-4;
+            sum += uncut ? Double.POSITIVE_INFINITY : variable < 0 ? 0 : basis.value(row) * cost(variable);
+        }
+        return sum;
+    }
+
+    /** How much of each kind is left uncut. */
+    double[] uncut() {
+        double[] uncut = new double[task.kinds()];
+        for (int row = 0; row < basis.rows(); row++) {
+            if (basis.variable(row) < 0 && basis.variable(row) >= -task.kinds()) {
+                uncut[-1 - basis.variable(row)] = basis.value(row);
+            }
+        }
+        return uncut;
+    }
+
+    double uncutCost(int kind) {
+        return uncutCosts[kind];
+    }
+
+    /** Makes leaving a kind uncut dearer. */
+    void uncutCost(int kind, double cost) {
+        uncutCosts[kind] = cost;
+        basis.invert(this::scatter, this::cost);
+    }
+
     /** How often each known column is used. */
     double[] use() {
         double[] use = new double[columns.size()];
@@ -84,7 +118,7 @@ final class Master {
      */
     private int entering(double[] prices) {
         int best = Integer.MIN_VALUE;
-        double least = -SMALL * uncutCost;
+        double least = -small;
         for (int j = 0; j < columns.size(); j++) {
             Column column = columns.get(j);
             double reduced = column.cost() - prices[task.kinds() + column.cls()];
@@ -97,8 +131,8 @@ final class Master {
             }
         }
         for (int row = 0; row < task.kinds(); row++) {
-            if (uncutCost - prices[row] < least && !basis.has(-1 - row)) {
-                least = uncutCost - prices[row];
+            if (uncutCosts[row] - prices[row] < least && !basis.has(-1 - row)) {
+                least = uncutCosts[row] - prices[row];
                 best = -1 - row;
             }
         }
@@ -114,7 +148,7 @@ final class Master {
     }
 
     private double cost(int variable) {
-        return variable >= 0 ? columns.get(variable).cost() : variable >= -task.kinds() ? uncutCost : 0;
+        return variable >= 0 ? columns.get(variable).cost() : variable >= -task.kinds() ? uncutCosts[-1 - variable] : 0;
     }
 
     private double[] direction(int variable) {

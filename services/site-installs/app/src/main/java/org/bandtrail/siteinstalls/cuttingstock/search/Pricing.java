@@ -1,8 +1,9 @@
 package org.bandtrail.siteinstalls.cuttingstock.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.BooleanSupplier;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The bounded knapsack behind the columns, exactly and for all reels at once: how much the pieces that add up to each
@@ -86,26 +87,29 @@ final class Pricing {
     }
 
     /**
-     * The best way to cut a reel of a class at the prices solved for, by what it is worth less what it costs.
-     *
-     * @return null when every way costs more than it is worth
+     * The best ways to cut a reel of a class at the prices solved for, by what each is worth less what it costs; the
+     * very best first, the others of different weight. Empty when every way costs at least what it is worth.
      */
-    @Nullable
-    Offer best(int cls) {
+    List<Offer> best(int cls, int many) {
         int reel = classes.one(cls);
         int most = Math.min(limit, task.capacity(reel));
-        long best = 0;
-        int at = 0;
-        for (int weight = 1; weight <= most; weight++) {
-            if (worth[weight] > best) {
-                long gain = worth[weight] - SCALE * task.cost(reel, weight);
-                if (gain > best) {
-                    best = gain;
-                    at = weight;
+        List<Offer> best = new ArrayList<>();
+        long least = 0;
+        for (int weight = most; weight > 0; weight--) {
+            long gain = worth[weight] <= least ? 0 : worth[weight] - SCALE * task.cost(reel, weight);
+            if (gain > least) {
+                int at = best.size();
+                while (at > 0 && best.get(at - 1).gain() < gain) {
+                    at--;
+                }
+                best.add(at, new Offer(cls, weight, gain));
+                if (best.size() > many) {
+                    best.removeLast();
+                    least = best.getLast().gain();
                 }
             }
         }
-        return best == 0 ? null : new Offer(cls, at, best);
+        return best;
     }
 
     /** The column behind an offer. */

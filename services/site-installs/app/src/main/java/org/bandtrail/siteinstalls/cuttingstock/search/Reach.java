@@ -21,12 +21,13 @@ final class Reach {
         rows[0] = new long[words];
         rows[0][0] = 1;
         for (int i = 0; i < size; i++) {
-            rows[i + 1] = with(rows[i], weights[i]);
+            rows[i + 1] = rows[i].clone();
+            addTo(rows[i + 1], weights[i]);
         }
     }
 
-    private static long[] with(long[] row, int weight) {
-        long[] more = row.clone();
+    /** Adds the sums that one weight more makes, from the top so that it counts once. */
+    static void addTo(long[] row, int weight) {
         int words = weight >> 6;
         int bits = weight & 63;
         for (int i = row.length - 1; i >= words; i--) {
@@ -34,9 +35,8 @@ final class Reach {
             if (bits > 0 && i > words) {
                 moved |= row[i - words - 1] >>> (64 - bits);
             }
-            more[i] |= moved;
+            row[i] |= moved;
         }
-        return more;
     }
 
     /** The largest sum up to {@code limit}; 0 if nothing fits, or the limit is below 0. */

@@ -34,6 +34,31 @@ record Rest(CutTask task, int[] kinds, int[] reels) {
         return new Rest(task, kinds, reels);
     }
 
+    /** What a plan for the whole task cuts from the reels of the rest, in numbers of the rest. */
+    Layout inPart(Layout whole, int kindsInWhole) {
+        int[] kindInPart = new int[kindsInWhole];
+        for (int kind = 0; kind < kinds.length; kind++) {
+            kindInPart[kinds[kind]] = kind;
+        }
+        Layout part = new Layout(task);
+        for (int reel = 0; reel < reels.length; reel++) {
+            int[] on = whole.on(reels[reel]);
+            part.put(reel, Arrays.stream(on).map(kind -> kindInPart[kind]).toArray());
+        }
+        part.leaveUncut(Arrays.stream(whole.uncut()).map(kind -> kindInPart[kind]).toArray());
+        return part;
+    }
+
+    /** The plan for the whole task with this one for the rest in it. */
+    Layout inWhole(Layout whole, Layout part) {
+        Layout both = whole.copy();
+        for (int reel = 0; reel < reels.length; reel++) {
+            both.put(reels[reel], inWhole(part.on(reel)));
+        }
+        both.leaveUncut(inWhole(part.uncut()));
+        return both;
+    }
+
     /** Contents of a reel, in numbers of the whole task. */
     int[] inWhole(int[] contents) {
         return Arrays.stream(contents).map(kind -> kinds[kind]).toArray();

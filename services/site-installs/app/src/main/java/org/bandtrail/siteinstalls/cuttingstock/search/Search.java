@@ -11,7 +11,10 @@ import java.util.stream.IntStream;
 public final class Search {
     private static final int ROUNDS = 12_000;
     private static final int POLISH = 2_000;
-    private static final int DIVES = 8;
+    private static final int DIVES = 10;
+    private static final int REGIONS = 300;
+    private static final int MANY = 500;
+    private static final int REGION_ROUNDS = 50;
     private static final int COLUMN_ROUNDS = 500;
     private final CutTask task;
     private final Chance chance;
@@ -33,41 +36,75 @@ public final class Search {
     }
 
     private Found run() {
-        long step = Floor.step(task);
-        Improvement improvement = new Improvement(task, first(), chance, over);
-        long floor = Floor.of(task);
-        improvement.run(ROUNDS / 4, floor);
+        Steps steps = new Steps(task);
+        List<Layout> starts = starts();
+        Improvement improvement = new Improvement(task, starts.getFirst(), chance, over);
+        long floor = raised(Floor.of(task), steps, improvement);
+        for (Layout start : starts) {
+            improvement.offer(start);
+            improvement.run(ROUNDS / 6, floor);
+            improvement.offer(sparing(start));
+        }
         if (improvement.bestScore().cost() > floor) {
-            floor = Math.max(floor, deep(improvement, floor, step));
+            floor = Math.max(floor, deep(improvement, starts, floor, steps));
         }
         improvement.polish(POLISH);
         return new Found(improvement.best(), improvement.bestScore().cost(), floor, over.getAsBoolean());
     }
 
     /** Bounds the task by its linear program, and goes down from it until the best plan is proven or tries end. */
-    private long deep(Improvement improvement, long floor, long step) {
+    private long deep(Improvement improvement, List<Layout> starts, long floor, Steps steps) {
+        if (task.pieces() > MANY) {
+            regions(improvement, floor, REGIONS / 2);
+        }
         Bounding bounding = new Bounding(task, over);
         bounding.learn(improvement.best());
-        boolean complete = bounding.run(improvement.bestScore().cost() - step + 1, COLUMN_ROUNDS);
-        long bound = Math.max(floor, inSteps(bounding.bound(), step, improvement));
+        starts.forEach(bounding::learn);
+        boolean complete = bounding.run(improvement.bestScore().cost(), COLUMN_ROUNDS);
+        long bound = Math.max(floor, raised(bounding.bound(), steps, improvement));
         for (int dive = 0; complete && dive < DIVES && improvement.bestScore().cost() > bound; dive++) {
-            Layout read = new Dive(task, chance, over).run(bounding);
+            Layout read = new Dive(task, chance, 5 + 3 * dive, over).run(bounding);
             if (read != null) {
                 improvement.offer(read);
+                bounding.learn(read);
             }
-            improvement.run(ROUNDS, bound);
+            improvement.run(ROUNDS / 12, bound);
         }
-        if (!complete) {
-            improvement.run(ROUNDS, bound);
-        }
+        regions(improvement, bound, REGIONS);
         return bound;
     }
 
-    private long inSteps(long bound, long step, Improvement improvement) {
-        return improvement.best().uncut().length > 0 ? bound : Math.ceilDiv(bound, step) * step;
+    private void regions(Improvement improvement, long bound, int tries) {
+        Regions regions = new Regions(task, chance, over);
+        improvement.offer(improvement.best());
+        for (int i = 0; i < tries && improvement.bestScore().cost() > bound && !over.getAsBoolean(); i++) {
+            Layout next = regions.step(improvement.now());
+            if (next != null) {
+                improvement.offer(next);
+            }
+            improvement.run(REGION_ROUNDS, bound);
+        }
     }
 
-    private Layout first() {
+    /** Betters a plan without opening one more new reel. */
+    private Layout sparing(Layout start) {
+        boolean[] free = new boolean[task.reels()];
+        for (int reel = 0; reel < free.length; reel++) {
+            free[reel] = !task.fresh()[reel] || start.weight(reel) > 0;
+        }
+        Rest rest = Rest.of(task, task.demand(), free);
+        Improvement within =
+                new Improvement(rest.task(), rest.inPart(start, task.kinds()), chance, over);
+        within.run(ROUNDS / 3, Floor.of(rest.task()));
+        return rest.inWhole(start, within.best());
+    }
+
+    private static long raised(long bound, Steps steps, Improvement improvement) {
+        return improvement.best().uncut().length > 0 ? bound : steps.up(bound);
+    }
+
+    /** First plans worth going on from: the cheapest, and the cheapest of those that open fewest reels. */
+    private List<Layout> starts() {
         Filling filling = new Filling(task);
         List<Layout> starts = new ArrayList<>();
         for (int[] order : orders()) {
@@ -81,7 +118,11 @@ public final class Search {
             starts.add(filling.bySums(order, new int[] {Integer.MAX_VALUE}, chance, false));
             starts.add(filling.bySums(order, new int[] {0, 3, 20, Integer.MAX_VALUE}, chance, false));
         }
-        return starts.stream().min(Comparator.comparing(Layout::score)).orElseThrow();
+        Comparator<Layout> cheapest = Comparator.comparing(Layout::score);
+        Comparator<Layout> fewest = Comparator.comparing(Layout::opened);
+        Layout first = starts.stream().min(cheapest).orElseThrow();
+        Layout second = starts.stream().min(fewest.thenComparing(cheapest)).orElseThrow();
+        return first == second ? List.of(first) : List.of(first, second);
     }
 
     /** Orders of reels: part reels before new ones; as they are used, shortest first, longest first. */

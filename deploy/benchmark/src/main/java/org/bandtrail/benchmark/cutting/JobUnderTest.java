@@ -1,0 +1,37 @@
+package org.bandtrail.benchmark.cutting;
+
+import java.time.Duration;
+import org.bandtrail.siteinstalls.cuttingstock.CuttingJob;
+import org.bandtrail.siteinstalls.cuttingstock.CuttingPlan;
+import org.bandtrail.siteinstalls.cuttingstock.CuttingPlanner;
+import org.bandtrail.siteinstalls.cuttingstock.Patience;
+
+/**
+ * One job to measure.
+ *
+ * @param cls its class
+ * @param pieces how many pieces
+ * @param parts how many part reels
+ * @param seed of the job and of the search
+ */
+record JobUnderTest(JobClass cls, int pieces, int parts, long seed) {
+    /** How long a plan may take, in seconds. */
+    static final int LIMIT_SECONDS = 4;
+
+    CuttingJob job() {
+        return cls.job(pieces, parts, seed);
+    }
+
+    static CuttingPlan plan(CuttingJob job, int seconds) {
+        return CuttingPlanner.plan(job, Patience.of(System::nanoTime, Duration.ofSeconds(seconds)));
+    }
+
+    Outcome measure(boolean askOracle) {
+        CuttingJob job = job();
+        FirstFitDecreasing firstFit = FirstFitDecreasing.of(job);
+        long start = System.nanoTime();
+        CuttingPlan plan = plan(job, LIMIT_SECONDS);
+        long millis = (System.nanoTime() - start) / 1_000_000;
+        return new Outcome(this, firstFit, plan, millis);
+    }
+}

@@ -9,6 +9,7 @@ import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.neighbours.depot.Tracing;
 import org.bandtrail.frontdesk.neighbours.field.Inspections;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.neighbours.money.Finance;
 import org.bandtrail.frontdesk.neighbours.money.Invoicing;
 import org.bandtrail.frontdesk.neighbours.money.LedgerReading;
@@ -94,6 +95,11 @@ class NeighboursWiring {
     @Bean
     SiteInstalls siteInstalls(@Qualifier("site-installs-service") Neighbour neighbour) {
         return new SiteInstalls(neighbour);
+    }
+
+    @Bean
+    TreeCare treeCare(@Qualifier("site-installs-service") Neighbour neighbour) {
+        return new TreeCare(neighbour);
     }
 
     @Bean

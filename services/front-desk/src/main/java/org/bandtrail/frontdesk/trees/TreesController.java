@@ -1,11 +1,16 @@
 package org.bandtrail.frontdesk.trees;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.field.Installs;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
@@ -25,10 +30,16 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @Controller
 class TreesController {
     private static final int PAGE = 100;
-    private final SiteInstalls installs;
 
-    TreesController(SiteInstalls installs) {
+    /** What the list can be narrowed to, with the words for it. */
+    private static final Map<String, String> CHOICES = choices();
+
+    private final SiteInstalls installs;
+    private final TreeCare care;
+
+    TreesController(SiteInstalls installs, TreeCare care) {
         this.installs = installs;
+        this.care = care;
     }
 
     @GetMapping("/trees")
@@ -36,32 +47,54 @@ class TreesController {
             Model page,
             @RequestParam(defaultValue = "") String q,
             @RequestParam(defaultValue = "") String site,
+            @RequestParam(defaultValue = "") String only,
             @RequestParam(defaultValue = "") String after) {
-        Rows<Installs.Tree> trees = installs.trees(Map.of("q", q, "site", site, "after", after, "limit", PAGE));
+        Rows<Installs.Tree> trees =
+                installs.trees(Map.of("q", q, "site", site, "only", only, "after", after, "limit", PAGE));
         page.addAttribute("trees", trees.rows());
         page.addAttribute("next", trees.next());
         page.addAttribute("sites", installs.sites());
         page.addAttribute("q", q);
         page.addAttribute("site", site);
+        page.addAttribute("only", only);
+        page.addAttribute("choices", CHOICES);
         return "trees";
     }
 
     @GetMapping("/trees.{ending:csv|xlsx}")
-    ResponseEntity<byte[]> file(@PathVariable String ending, @RequestParam(defaultValue = "") String site) {
+    ResponseEntity<byte[]> file(
+            @PathVariable String ending,
+            @RequestParam(defaultValue = "") String site,
+            @RequestParam(defaultValue = "") String only) {
         return new Listing<Installs.Tree>()
                 .column("tree_id", Installs.Tree::treeId)
                 .column("site_id", Installs.Tree::siteId)
                 .column("tag", Installs.Tree::tag)
                 .column("species", Installs.Tree::species)
+                .column("species_code", Installs.Tree::speciesCode)
+                .column("latitude", Installs.Tree::lat)
+                .column("longitude", Installs.Tree::lon)
                 .column("girth_mm", Installs.Tree::girthMm)
+                .column("girth_height_mm", Installs.Tree::girthHeightMm)
                 .column("girth_measured_at", Installs.Tree::girthMeasuredAt)
                 .column("bands_up", Installs.Tree::bandsUp)
-                .file("trees", ending, installs.allTrees(Map.of("site", site)));
+                .column("gone_at", Installs.Tree::goneAt)
+                .column("gone_how", Installs.Tree::goneHow)
+                .column("note", Installs.Tree::note)
+                .file("trees", ending, installs.allTrees(Map.of("site", site, "only", only)));
     }
 
     @GetMapping("/trees/{treeId}")
     String tree(@PathVariable String treeId, Model page) {
-        page.addAttribute("tree", installs.tree(treeId));
+        Installs.Tree tree = installs.tree(treeId);
+        List<TreeCare.Species> kinds = care.species();
+        page.addAttribute("tree", tree);
+        page.addAttribute("drawing", GirthDrawing.of(tree.history() == null ? List.of() : tree.history()));
+        page.addAttribute(
+                "kinds", kinds.stream().collect(Collectors.toMap(TreeCare.Species::code, Function.identity())));
+        page.addAttribute("checks", care.checks(treeId));
+        page.addAttribute("findings", care.findings(Map.of("tree", treeId)).rows());
+        page.addAttribute("photos", care.photos("tree", treeId));
         return "tree";
     }
 
@@ -83,8 +116,9 @@ class TreesController {
                         .send(
                                 "/trees",
                                 form.body()
-                                        .text("treeId", "siteId", "tag", "species")
-                                        .length("girth", "dbh")
+                                        .text("treeId", "siteId", "tag", "species", "speciesCode", "note")
+                                        .length("girth", "dbh", "girthHeight")
+                                        .decimal("lat", "lon")
                                         .happened(desk.days())
                                         .done()));
         if (back.isPresent()) {
@@ -95,8 +129,20 @@ class TreesController {
         return "redirect:/trees?site=" + form.identity("siteId");
     }
 
+    private static Map<String, String> choices() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put("STANDING", "trees that stand");
+        choices.put("UNMEASURED", "never measured");
+        choices.put("UNBANDED", "without a band");
+        choices.put("NO_POSITION", "without a position");
+        choices.put("NO_CODE", "without a species code");
+        choices.put("GONE", "gone");
+        return choices;
+    }
+
     private String shown(Model page, Entered entered) {
         page.addAttribute("sites", installs.sites());
+        page.addAttribute("species", care.species());
         page.addAttribute("entered", entered);
         return "tree-new";
     }

@@ -26,8 +26,15 @@ public final class Installs {
             String siteId,
             @Nullable String tag,
             @Nullable String species,
+            @Nullable String speciesCode,
+            @Nullable Double lat,
+            @Nullable Double lon,
             @Nullable Long girthMm,
+            @Nullable Long girthHeightMm,
             @Nullable Instant girthMeasuredAt,
+            @Nullable String note,
+            @Nullable Instant goneAt,
+            @Nullable String goneHow,
             @Nullable Long bandsUp,
             @Nullable List<TreeStep> history,
             @Nullable List<Band> bands) {}
@@ -39,6 +46,8 @@ public final class Installs {
             @Nullable Instant recordedAt,
             @Nullable String by,
             @Nullable Long girthMm,
+            @Nullable Long girthHeightMm,
+            @Nullable String bandId,
             @Nullable String note) {}
 
     /** A band; history comes with one band only. */

@@ -57,10 +57,10 @@ public record MaterialCuts(
     /**
      * How good a plan is.
      *
-     * @param loss scrap and blade together
-     * @param leastLoss what no plan can lose less than
+     * @param loss scrap: rests too short to be of use
+     * @param leastLoss the least scrap any plan makes
      * @param newReels new reels opened
-     * @param proven no plan cuts more pieces, and none that cuts as many loses less
+     * @param proven no plan cuts more pieces, and none that cuts as many makes less scrap
      * @param fewestNewReels it is proven, too, that no such plan opens fewer new reels
      * @param cutOff the search was ended by its time
      */

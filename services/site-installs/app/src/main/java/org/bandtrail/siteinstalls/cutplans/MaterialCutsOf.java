@@ -32,8 +32,8 @@ final class MaterialCutsOf {
                 pieces(found.tooLong(), pieces),
                 toBuy(found.toBuy()),
                 new MaterialCuts.Quality(
-                        Length.ofMm(found.lossMm()),
-                        Length.ofMm(Math.min(found.lossMm(), found.bound().weighedLossMm())),
+                        Length.ofMm(found.scrapMm()),
+                        Length.ofMm(Math.min(found.scrapMm(), found.bound().weighedScrapMm())),
                         found.newReels(),
                         found.proven(),
                         found.fewestNewReels(),

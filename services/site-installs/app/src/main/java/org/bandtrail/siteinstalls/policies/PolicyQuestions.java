@@ -27,15 +27,16 @@ public final class PolicyQuestions {
     public record Question(
             String field, String value, @Nullable String perhaps, String message) {}
 
-    /** A slip, and what it does to a value: given x times / over is what was meant. */
+    /** A slip, and what it does to a value: what was given times the factor was meant. */
     private record Slip(String words, double factor) {}
 
+    // The smallest slip that explains a value comes first.
     private static final List<Slip> SLIPS = List.of(
+            new Slip("twice what was meant", 0.5),
             new Slip("inches typed as millimetres", 25.4),
             new Slip("centimetres typed as millimetres", 10),
             new Slip("millimetres typed as inches", 1 / 25.4),
-            new Slip("millimetres typed as centimetres", 0.1),
-            new Slip("twice what was meant", 0.5));
+            new Slip("millimetres typed as centimetres", 0.1));
 
     /** All questions, in the order of the guides. */
     public static List<Question> about(CutLengths values, List<ValueGuide> guides) {
@@ -86,15 +87,15 @@ public final class PolicyQuestions {
         long needed = (long) Math.ceil(2 * Math.PI * asked) + values.setup().seam().mm();
         return Optional.of(new Question(
                 "meshExtraMm",
-                values.mesh().extra().toString(),
-                Length.ofMm(needed).toString(),
+                mm(values.mesh().extra()),
+                mm(Length.ofMm(needed)),
                 "A guard cut %s longer than the girth, with a seam of %s, stands off %d mm; this policy asks for %d mm."
                                 .formatted(
-                                        values.mesh().extra(),
-                                        values.setup().seam(),
+                                        mm(values.mesh().extra()),
+                                        mm(values.setup().seam()),
                                         standOff,
                                         asked)
-                        + " Perhaps %s longer?".formatted(Length.ofMm(needed))));
+                        + " Perhaps %s longer?".formatted(mm(Length.ofMm(needed)))));
     }
 
     private static Optional<Question> unguarded(CutLengths values) {
@@ -109,10 +110,14 @@ public final class PolicyQuestions {
 
     private static String words(ValueGuide guide, long value) {
         return switch (guide.unit()) {
-            case "mm" -> Length.ofMm(value).toString();
+            case "mm" -> mm(Length.ofMm(value));
             case "permille" -> "%d thousandths".formatted(value);
             default -> "%d %s".formatted(value, guide.unit());
         };
+    }
+
+    private static String mm(Length length) {
+        return length.mm() + " mm";
     }
 
     private static Map<String, Long> numbers(CutPolicyView.Values values) {

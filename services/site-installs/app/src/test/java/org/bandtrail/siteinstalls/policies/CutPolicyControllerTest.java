@@ -66,4 +66,47 @@ class CutPolicyControllerTest {
         assertThat(imperial.path("tapeMm").asInt()).isEqualTo(1324);
         assertThat(http.get("/proposals?girth=1 m&measure=cubits").status()).isEqualTo(400);
     }
+
+    @Test
+    void a_version_shows_where_each_value_comes_from_and_what_it_changed() {
+        assertThat(publish("field trial of three crews", "3 in").status()).isEqualTo(200);
+        assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
+        int newest = http.get("/policies/cut-lengths").body().path("rows").path(0).path("version").asInt();
+
+        JsonNode page = http.get("/policies/cut-lengths/" + newest + "?against=1").body();
+
+        assertThat(page.path("against").asInt()).isOne();
+        JsonNode overlap = page.path("values").path(0);
+        assertThat(overlap.path("guide").path("name").asString()).isEqualTo("tapeOverlapMm");
+        assertThat(overlap.path("source").asString()).isEqualTo("field trial of three crews");
+        assertThat(page.path("differences").path(0).path("was").asInt()).isEqualTo(50);
+        assertThat(page.path("differences").path(0).path("now").asInt()).isEqualTo(76);
+        JsonNode widest = page.path("values").path(2);
+        assertThat(widest.path("guide").path("name").asString()).isEqualTo("tapeWidestMm");
+        assertThat(widest.path("since").asInt()).isOne();
+        assertThat(http.get("/policies/cut-lengths/9999").status()).isEqualTo(404);
+    }
+
+    @Test
+    void a_check_asks_and_stores_nothing() {
+        int before = http.get("/policies/cut-lengths").body().path("rows").size();
+        Http.Answer answer = http.post("/policies/cut-lengths/check", """
+                {"commandId":"%s","validFrom":"2031-03-01","pest":"cheibr","source":"s","reason":"r",
+                 "values":{"tapeOverlap":"2 mm","tapeTab":"3/4 in","tapeWidest":"5 in","meshExtra":"12 in",
+                  "meshLeastStandOff":"1 in","meshWidestOpening":"1 in","fastenerSpacing":"6 in",
+                  "fastenerMinimum":6,"heightUsual":"4 ft","heightLowest":"3 ft","heightHighest":"5 ft",
+                  "girthMinimum":"479 mm","girthQuestionAbove":"6 m","girthChangePermille":250,
+                  "removeAfterDays":120,"lateAfterDays":3,"bandsPerTree":2}}""".formatted(Http.commandId()));
+        assertThat(answer.status()).isEqualTo(200);
+        assertThat(answer.body().path("questions").valueStream().map(each -> each.path("field").asString()))
+                .containsExactly("tapeOverlapMm", "meshWidestOpeningMm");
+        assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
+        assertThat(http.get("/policies/cut-lengths").body().path("rows")).hasSize(before);
+        assertThat(http.get("/policies/cut-lengths/in-force?pest=CHEIBR&on=2026-05-01")
+                        .body()
+                        .path("policy")
+                        .path("version")
+                        .asInt())
+                .isOne();
+    }
 }

@@ -16,6 +16,7 @@ import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
+import org.bandtrail.siteinstalls.devices.DeviceKinds;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
 import org.bandtrail.siteinstalls.knownreels.KnownReels;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
@@ -42,6 +43,7 @@ class BandBooks {
     private final Bands bands;
     private final KnownReels reels;
     private final CutPolicies policies;
+    private final DeviceKinds kinds;
     private final ObjectProvider<Projectors> projectors;
 
     BandBooks(
@@ -50,12 +52,14 @@ class BandBooks {
             Bands bands,
             KnownReels reels,
             CutPolicies policies,
+            DeviceKinds kinds,
             ObjectProvider<Projectors> projectors) {
         this.sites = sites;
         this.trees = trees;
         this.bands = bands;
         this.reels = reels;
         this.policies = policies;
+        this.kinds = kinds;
         this.projectors = projectors;
     }
 
@@ -86,7 +90,7 @@ class BandBooks {
         Map<ReelId, KnownReel> reelsKnown = reels.known(reelsOf(fittings));
         Map<BandId, Instant> fitted = new HashMap<>(bands.fitted(
                 fittings.stream().map(dated -> dated.fitting().bandId()).toList()));
-        Map<LocalDate, CutPolicyVersion> versions = new HashMap<>();
+        Map<Asked, CutPolicyVersion> versions = new HashMap<>();
         List<Books> books = new ArrayList<>();
         for (Dated dated : fittings) {
             Fitting fitting = dated.fitting();
@@ -101,12 +105,26 @@ class BandBooks {
                     fitting.mesh() == null
                             ? null
                             : reelsKnown.get(fitting.mesh().reelId()),
-                    versions.computeIfAbsent(LocalDate.ofInstant(dated.happened(), ZoneOffset.UTC), policies::on)));
+                    versions.computeIfAbsent(Asked.of(dated), this::policy),
+                    kinds.named(fitting.details().device()).orElse(null)));
             fitted.put(fitting.bandId(), dated.happened());
             onTree.add(fitting.bandId());
             up.put(fitting.treeId(), onTree);
         }
         return List.copyOf(books);
+    }
+
+    /** By what the policy of a fitting is looked up. */
+    private record Asked(LocalDate day, @Nullable String programme, @Nullable String pest) {
+        static Asked of(Dated dated) {
+            FitDetails details = dated.fitting().details();
+            return new Asked(
+                    LocalDate.ofInstant(dated.happened(), ZoneOffset.UTC), details.programme(), details.pest());
+        }
+    }
+
+    private CutPolicyVersion policy(Asked asked) {
+        return policies.on(asked.day(), asked.programme(), asked.pest());
     }
 
     private static List<ReelId> reelsOf(List<Dated> fittings) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.Occurred;
+import org.bandtrail.siteinstalls.devices.DeviceKind;
 import org.bandtrail.siteinstalls.girths.GirthDoubt;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.policies.CutLengths;
@@ -39,6 +40,7 @@ final class BandCheck {
         check.tree();
         check.girth();
         check.height();
+        check.device();
         check.findings.addAll(CutCheck.findings(fitting, books, check.girth));
         check.findings.addAll(ReelCheck.findings(fitting, books));
         check.time(when);
@@ -94,7 +96,7 @@ final class BandCheck {
                     tree.siteId().value(),
                     "The register has tree %s at site %s.".formatted(fitting.treeId(), tree.siteId())));
         }
-        if (!books.bandsUp().isEmpty()) {
+        if (books.bandsUp().size() >= policy.setup().bandsPerTree()) {
             add(
                     BandFlag.TREE_ALREADY_BANDED,
                     fitting.treeId(),
@@ -135,6 +137,16 @@ final class BandCheck {
                                     height,
                                     policy.height().lowest(),
                                     policy.height().highest()));
+        }
+    }
+
+    private void device() {
+        String code = fitting.details().device();
+        DeviceKind kind = books.device();
+        if (kind == null) {
+            add(BandFlag.DEVICE_UNKNOWN, code, "No kind of device %s is described here.".formatted(code));
+        } else if (kind.question() != null && fitting.details().deviation() == null) {
+            add(BandFlag.DEVICE_QUESTIONED, code, kind.question() + " A reason answers it.");
         }
     }
 

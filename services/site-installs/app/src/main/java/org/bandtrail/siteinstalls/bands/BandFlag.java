@@ -30,6 +30,12 @@ public enum BandFlag {
     TAPE_REEL_WRONG_KIND("tape-reel-wrong-kind", "tape.reelId", true),
     /** Wider tape than the policy takes without a reason. */
     TAPE_TOO_WIDE("tape-too-wide", "tape.reelId", true),
+    /** Nobody described this kind of device. */
+    DEVICE_UNKNOWN("device-unknown", "device", true),
+    /** A kind that is fitted only with a reason. */
+    DEVICE_QUESTIONED("device-questioned", "device", true),
+    /** The guard is open below, and the policy wants it closed. */
+    GUARD_OPEN_BELOW("guard-open-below", "guardClosedBelow", true),
     /** No guard keeps wildlife off the tape. */
     GUARD_MISSING("guard-missing", "mesh", true),
     /** The guard stands nearer to the tape than the policy asks. */

@@ -5,6 +5,7 @@ import java.util.List;
 import org.bandtrail.kernel.BandId;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.SiteId;
+import org.bandtrail.siteinstalls.devices.DeviceKind;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
 import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param fittedBefore when a band of this identity was fitted before, null if never
  * @param tapeReel what is known of the tape's reel, null if nothing
  * @param meshReel what is known of the mesh's reel, null if nothing or there is no mesh
- * @param policy the cut-length policy in force on the day of the fitting
+ * @param policy the policy in force on the day of the fitting, for its programme and pest
+ * @param device the kind of the fitted device, null if nobody described it
  */
 public record Books(
         boolean siteKnown,
@@ -28,7 +30,8 @@ public record Books(
         @Nullable Instant fittedBefore,
         @Nullable KnownReel tapeReel,
         @Nullable KnownReel meshReel,
-        CutPolicyVersion policy) {
+        CutPolicyVersion policy,
+        @Nullable DeviceKind device) {
     /** Keeps its own copy. */
     public Books {
         bandsUp = List.copyOf(bandsUp);
@@ -44,7 +47,9 @@ public record Books(
 
     /** The same books when the band itself remembers an earlier fitting. */
     Books with(@Nullable Instant remembered) {
-        return remembered == null ? this : new Books(siteKnown, tree, bandsUp, remembered, tapeReel, meshReel, policy);
+        return remembered == null
+                ? this
+                : new Books(siteKnown, tree, bandsUp, remembered, tapeReel, meshReel, policy, device);
     }
 
     /** The registered girth, null if there is none. */

@@ -2,6 +2,7 @@ package org.bandtrail.siteinstalls.bands;
 
 import java.util.List;
 import org.bandtrail.kernel.Length;
+import org.bandtrail.siteinstalls.policies.PolicyScope;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,6 +57,10 @@ public record FitDetails(
         if (seam != null && seam.isNegative()) {
             throw new IllegalArgumentException("The seam [%s] is below zero.".formatted(seam));
         }
+        // Spelt as the policies spell them, so that the lookup finds them.
+        PolicyScope scope = new PolicyScope(programme, pest);
+        programme = scope.programme();
+        pest = scope.pest();
         photos = List.copyOf(photos);
         alsoCut = List.copyOf(alsoCut);
         alsoCounted = List.copyOf(alsoCounted);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialKind;
+import org.bandtrail.siteinstalls.devices.DevicePart;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
 import org.bandtrail.siteinstalls.policies.CutLengths;
 
@@ -12,12 +13,19 @@ final class ReelCheck {
     private final Fitting fitting;
     private final Books books;
     private final CutLengths policy;
+    private final MaterialKind around;
     private final List<Finding> findings = new ArrayList<>();
 
     private ReelCheck(Fitting fitting, Books books) {
         this.fitting = fitting;
         this.books = books;
         this.policy = books.policy().values();
+        this.around = books.device() == null
+                ? MaterialKind.TAPE
+                : books.device()
+                        .part(DevicePart.Role.AROUND)
+                        .map(DevicePart::material)
+                        .orElse(MaterialKind.TAPE);
     }
 
     static List<Finding> findings(Fitting fitting, Books books) {
@@ -37,13 +45,13 @@ final class ReelCheck {
                     BandFlag.TAPE_REEL_UNKNOWN,
                     tape,
                     "No reel %s is known here. Check what is written on it.".formatted(tape.reelId()));
-        } else if (reel.kind() != MaterialKind.TAPE) {
+        } else if (reel.kind() != around) {
             add(
                     BandFlag.TAPE_REEL_WRONG_KIND,
                     tape,
-                    "Reel %s holds %s, no tape. Perhaps tape and mesh are swapped."
-                            .formatted(tape.reelId(), kind(reel)));
-        } else if (reel.width().compareTo(policy.tape().widest()) > 0) {
+                    "Reel %s holds %s, no %s. Perhaps tape and mesh are swapped."
+                            .formatted(tape.reelId(), words(reel.kind()), words(around)));
+        } else if (around == MaterialKind.TAPE && reel.width().compareTo(policy.tape().widest()) > 0) {
             add(
                     BandFlag.TAPE_TOO_WIDE,
                     tape,
@@ -67,7 +75,7 @@ final class ReelCheck {
                     BandFlag.MESH_REEL_WRONG_KIND,
                     mesh,
                     "Reel %s holds %s, no mesh. Perhaps tape and mesh are swapped."
-                            .formatted(mesh.reelId(), kind(reel)));
+                            .formatted(mesh.reelId(), words(reel.kind())));
         } else {
             guard(mesh, reel);
         }
@@ -89,17 +97,18 @@ final class ReelCheck {
         if (tape == null || tape.kind() != MaterialKind.TAPE || !reel.width().isPositive()) {
             return;
         }
-        if (reel.width().compareTo(tape.width()) <= 0) {
+        Length wider = policy.setup().guardWider();
+        if (reel.width().minus(tape.width()).compareTo(wider) < 0) {
             add(
                     BandFlag.GUARD_TOO_NARROW,
                     mesh,
-                    "The guard is %d mm wide and the tape %d mm; a guard must cover the tape and more."
-                            .formatted(reel.width().mm(), tape.width().mm()));
+                    "The guard is %d mm wide and the tape %d mm; a guard must cover the tape and %d mm more."
+                            .formatted(reel.width().mm(), tape.width().mm(), wider.mm()));
         }
     }
 
-    private static String kind(KnownReel reel) {
-        return switch (reel.kind()) {
+    private static String words(MaterialKind kind) {
+        return switch (kind) {
             case TAPE -> "tape";
             case MESH -> "mesh";
             case FASTENER -> "fasteners";

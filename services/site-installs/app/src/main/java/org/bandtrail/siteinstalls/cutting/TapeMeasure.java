@@ -18,6 +18,21 @@ public enum TapeMeasure {
         this.stepMicrometres = stepMicrometres;
     }
 
+    /**
+     * The measure of a word.
+     *
+     * @param word metric or imperial
+     * @throws IllegalArgumentException naming another word
+     */
+    public static TapeMeasure named(String word) {
+        return switch (word) {
+            case "metric" -> METRIC;
+            case "imperial" -> IMPERIAL;
+            default ->
+                throw new IllegalArgumentException("measure [%s] is neither metric nor imperial.".formatted(word));
+        };
+    }
+
     /** The next step at or above the length, in whole millimetres; never shorter than the length. */
     public Length roundUp(Length length) {
         long steps = Math.ceilDiv(length.mm() * 1000, stepMicrometres);

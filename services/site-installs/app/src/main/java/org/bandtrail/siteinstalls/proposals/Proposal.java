@@ -20,7 +20,7 @@ import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
  * @param girth of the trunk
  * @param tape length to cut
  * @param mesh length to cut
- * @param standOff of the guard on a round trunk, without a seam
+ * @param standOff of the guard on a round trunk, with the seam of the policy
  * @param fasteners pins
  * @param height above ground
  * @param policyVersion the version it follows
@@ -60,7 +60,7 @@ public record Proposal(
         Length tape =
                 TapeLength.of(girth, values.tape().overlap(), values.tape().tab(), measure);
         Length mesh = MeshLength.of(girth, values.mesh().extra(), measure);
-        Length standOff = GuardStandOff.of(mesh, Length.ZERO, girth);
+        Length standOff = GuardStandOff.of(mesh, values.setup().seam(), girth);
         Pieces fasteners = FastenerCount.of(
                 girth, values.fasteners().spacing(), values.fasteners().minimum());
         return new Proposal(
@@ -97,6 +97,7 @@ public record Proposal(
 
     private static String formula(
             Length girth, Length tape, Length mesh, Length standOff, Pieces fasteners, CutLengths values) {
+        Length seam = values.setup().seam();
         return "tape = girth %d + overlap %d + 2 x tab %d = %d, rounded up to %d mm; "
                         .formatted(
                                 girth.mm(),
@@ -108,7 +109,8 @@ public record Proposal(
                                 tape.mm())
                 + "mesh = girth %d + %d, rounded up to %d mm; "
                         .formatted(girth.mm(), values.mesh().extra().mm(), mesh.mm())
-                + "stand-off = (%d - %d) / (2 pi) = %d mm; ".formatted(mesh.mm(), girth.mm(), standOff.mm())
+                + "stand-off = (%d - %d%s) / (2 pi) = %d mm; "
+                        .formatted(mesh.mm(), girth.mm(), seam.isPositive() ? " - seam " + seam.mm() : "", standOff.mm())
                 + "pins = one per started %d mm, at least %d: %d"
                         .formatted(
                                 values.fasteners().spacing().mm(),

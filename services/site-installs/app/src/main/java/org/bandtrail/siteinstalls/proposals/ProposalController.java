@@ -38,16 +38,18 @@ final class ProposalController {
     @Operation(
             summary = "What one band takes",
             description = "Give tree, or girth or dbh as text with its unit. measure=imperial rounds up to 1/8 in"
-                    + " instead of 5 mm; on chooses the policy of another day.")
+                    + " instead of 5 mm; on, programme and pest choose the policy.")
     Proposed propose(
             @RequestParam(required = false) @Nullable TreeId tree,
             @RequestParam(required = false) @Nullable String girth,
             @RequestParam(required = false) @Nullable String dbh,
             @RequestParam(required = false) @Nullable LocalDate on,
+            @RequestParam(required = false) @Nullable String programme,
+            @RequestParam(required = false) @Nullable String pest,
             @RequestParam(defaultValue = "metric") String measure) {
         LocalDate day = Objects.requireNonNullElseGet(on, () -> LocalDate.ofInstant(clock.instant(), clock.getZone()));
-        CutPolicyVersion policy = policies.on(day);
-        TapeMeasure steps = measure(measure);
+        CutPolicyVersion policy = policies.on(day, programme, pest);
+        TapeMeasure steps = TapeMeasure.named(measure);
         WrittenGirth written = written(girth, dbh);
         return Proposed.of(
                 written == null ? Proposal.of(registered(tree), policy, steps) : Proposal.of(written, policy, steps));
@@ -72,15 +74,6 @@ final class ProposalController {
             throw new NoSuch("measured girth of tree", tree);
         }
         return Length.ofMm(known.girthMm());
-    }
-
-    private static TapeMeasure measure(String word) {
-        return switch (word) {
-            case "metric" -> TapeMeasure.METRIC;
-            case "imperial" -> TapeMeasure.IMPERIAL;
-            default ->
-                throw new IllegalArgumentException("measure [%s] is neither metric nor imperial.".formatted(word));
-        };
     }
 
     /** The answer; lengths in millimetres. */

@@ -43,7 +43,7 @@ class BandCheckTest {
 
     private static Books books(
             Books.@Nullable RegisteredTree tree, @Nullable KnownReel tape, @Nullable KnownReel mesh) {
-        return new Books(true, tree, List.of(), null, tape, mesh, PolicySamples.VERSION_1);
+        return new Books(true, tree, List.of(), null, tape, mesh, PolicySamples.VERSION_1, BandSamples.STICKY);
     }
 
     private static KnownReel reel(ReelId reel, MaterialKind kind, long width, @Nullable Long opening) {
@@ -67,7 +67,15 @@ class BandCheckTest {
 
     @Test
     void a_tree_or_site_nobody_registered_is_flagged() {
-        Books nothing = new Books(false, null, List.of(), null, BOOKS.tapeReel(), BOOKS.meshReel(), BOOKS.policy());
+        Books nothing = new Books(
+                false,
+                null,
+                List.of(),
+                null,
+                BOOKS.tapeReel(),
+                BOOKS.meshReel(),
+                BOOKS.policy(),
+                BOOKS.device());
         assertThat(codes(FITTING, nothing)).containsExactly("site-unknown", "tree-unknown");
     }
 
@@ -90,7 +98,8 @@ class BandCheckTest {
                 null,
                 BOOKS.tapeReel(),
                 BOOKS.meshReel(),
-                BOOKS.policy());
+                BOOKS.policy(),
+                BOOKS.device());
         assertThat(BandCheck.findings(FITTING, banded, NOW)).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo("tree-already-banded");
             assertThat(finding.message()).contains("B-0099");

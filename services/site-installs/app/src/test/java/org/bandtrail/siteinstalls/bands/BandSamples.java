@@ -17,6 +17,8 @@ import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.bands.BandCommand.FitBand;
 import org.bandtrail.siteinstalls.bands.BandCommand.NoteReplacement;
 import org.bandtrail.siteinstalls.bands.BandCommand.NoteTakenDown;
+import org.bandtrail.siteinstalls.devices.DeviceKind;
+import org.bandtrail.siteinstalls.devices.DeviceKinds;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
 import org.bandtrail.siteinstalls.policies.PolicySamples;
@@ -30,6 +32,9 @@ final class BandSamples {
     static final ReelId TAPE = new ReelId("R-0001");
     static final ReelId MESH = new ReelId("R-0101");
     static final Instant NOON = Instant.parse("2026-05-04T12:00:00Z");
+
+    static final DeviceKind STICKY =
+            new DeviceKinds().named(DeviceKinds.STICKY_BAND).orElseThrow();
 
     static final Fitting FITTING = new Fitting(
             BAND,
@@ -49,7 +54,8 @@ final class BandSamples {
             null,
             new KnownReel(TAPE, new MaterialCode("TAPE-100"), MaterialKind.TAPE, Length.ofMm(100), null),
             new KnownReel(MESH, new MaterialCode("MESH-300"), MaterialKind.MESH, Length.ofMm(300), Length.ofMm(13)),
-            PolicySamples.VERSION_1);
+            PolicySamples.VERSION_1,
+            STICKY);
 
     private BandSamples() {}
 

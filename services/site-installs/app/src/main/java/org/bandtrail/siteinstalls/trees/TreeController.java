@@ -130,12 +130,7 @@ final class TreeController {
         return Point.ofDegrees(lat, lon);
     }
 
-    /**
-     * What was measured, null if nothing was.
-     *
-     * @throws IllegalArgumentException if both are given, or one is no size of a trunk
-     */
-    static @Nullable WrittenGirth written(@Nullable String girth, @Nullable String dbh) {
+    private static @Nullable WrittenGirth written(@Nullable String girth, @Nullable String dbh) {
         if (girth != null && dbh != null) {
             throw new IllegalArgumentException(
                     "girth [%s] and dbh [%s] are both given. Give the one that was measured.".formatted(girth, dbh));

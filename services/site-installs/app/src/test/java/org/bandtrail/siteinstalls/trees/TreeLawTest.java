@@ -7,15 +7,21 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.random.RandomGenerator;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.sites.Point;
+import org.bandtrail.siteinstalls.species.EppoCode;
+import org.bandtrail.siteinstalls.trees.TreeCommand.CorrectTree;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
 import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeCorrected;
 import org.bandtrail.testing.Histories;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class TreeLawTest {
@@ -40,6 +46,39 @@ class TreeLawTest {
             }
         }
         return tree;
+    }
+
+    @Test
+    void corrections_are_a_chain_in_which_no_value_is_lost() {
+        long corrections = Histories.check(RUNS, 4, 10, TreeLawTest::anyCorrection, history -> {
+            Tree tree = after(List.of());
+            TreeDetails said = Objects.requireNonNull(tree.details());
+            for (CorrectTree correction : history) {
+                if (correction.details().equals(said)) {
+                    continue;
+                }
+                TreeCorrected event = (TreeCorrected) tree.decide(correction).getFirst();
+                assertThat(event.before()).isEqualTo(said);
+                assertThat(event.after().changesFrom(event.before())).isNotEmpty();
+                tree = tree.evolve(event);
+                said = event.after();
+            }
+            assertThat(tree.details()).isEqualTo(said);
+        });
+        assertThat(corrections).isGreaterThan(RUNS);
+    }
+
+    private static CorrectTree anyCorrection(RandomGenerator random) {
+        @Nullable Point position = random.nextBoolean() ? null : new Point(random.nextInt(3), random.nextInt(3));
+        @Nullable EppoCode code = random.nextBoolean() ? null : new EppoCode("AILAL");
+        TreeDetails details = new TreeDetails(
+                new SiteId("ALDER"),
+                Integer.toString(17 + random.nextInt(2)),
+                random.nextBoolean() ? "" : "sumac",
+                code,
+                position,
+                "");
+        return new CorrectTree(TREE, details, "looked again", PERSON, Occurred.at(SPRING));
     }
 
     @Test

@@ -1,4 +1,4 @@
-package org.bandtrail.siteinstalls.trees;
+package org.bandtrail.siteinstalls.girthchecks;
 
 import java.util.Optional;
 import org.bandtrail.kernel.Length;
@@ -8,6 +8,7 @@ import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.species.EppoCode;
 import org.bandtrail.siteinstalls.species.Species;
 import org.bandtrail.siteinstalls.species.SpeciesBook;
+import org.bandtrail.siteinstalls.trees.TreeView;
 import org.jspecify.annotations.Nullable;
 
 /** What to ask before a girth is stored: against the one before, and against what trees of its kind can reach. */

@@ -1,15 +1,18 @@
-package org.bandtrail.siteinstalls.trees;
+package org.bandtrail.siteinstalls.girthchecks;
 
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.bandtrail.eventexchange.entry.NoSuch;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
 import org.bandtrail.siteinstalls.species.SpeciesBook;
+import org.bandtrail.siteinstalls.trees.TreeView;
+import org.bandtrail.siteinstalls.trees.Trees;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -41,10 +44,11 @@ final class GirthCheckController {
             @PathVariable TreeId treeId,
             @RequestParam(required = false) @Nullable String girth,
             @RequestParam(required = false) @Nullable String dbh) {
-        WrittenGirth written = TreeController.written(girth, dbh);
-        if (written == null) {
-            throw new IllegalArgumentException("Neither girth nor dbh is given. Give what was measured.");
+        if ((girth == null) == (dbh == null)) {
+            throw new IllegalArgumentException("Give either girth or dbh, the one that was measured.");
         }
+        WrittenGirth written =
+                girth == null ? WrittenGirth.ofDiameter(Objects.requireNonNull(dbh)) : WrittenGirth.ofGirth(girth);
         TreeView tree = trees.registered(List.of(treeId)).get(treeId);
         if (tree == null) {
             throw new NoSuch("tree", treeId);

@@ -1,4 +1,4 @@
-package org.bandtrail.siteinstalls.trees;
+package org.bandtrail.siteinstalls.girthchecks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,6 +11,7 @@ import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.species.EppoCode;
 import org.bandtrail.siteinstalls.species.Species;
 import org.bandtrail.siteinstalls.species.SpeciesBook;
+import org.bandtrail.siteinstalls.trees.TreeView;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 

@@ -4,13 +4,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.depot.Kit;
 import org.bandtrail.frontdesk.neighbours.depot.Kits;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
+import org.bandtrail.frontdesk.neighbours.field.Plan;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.field.WorkPlanning;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
@@ -31,16 +35,38 @@ class PackingController {
     private final Kits kits;
     private final SupplyStock stock;
     private final SiteInstalls installs;
+    private final WorkPlanning planning;
 
-    PackingController(Kits kits, SupplyStock stock, SiteInstalls installs) {
+    PackingController(Kits kits, SupplyStock stock, SiteInstalls installs, WorkPlanning planning) {
         this.kits = kits;
         this.stock = stock;
         this.installs = installs;
+        this.planning = planning;
     }
 
     @GetMapping("/kits/new")
-    String form(Model page, @RequestParam(defaultValue = "") String trees) {
-        return shown(page, Entered.fresh(Map.of("trees", trees)), null);
+    String form(
+            Model page,
+            @RequestParam(defaultValue = "") String trees,
+            @RequestParam(defaultValue = "") String plan) {
+        return shown(page, Entered.fresh(plan.isEmpty() ? Map.of("trees", trees) : planned(plan)), null);
+    }
+
+    /** The form as a work plan fills it; its trees are pasted in the order of the walk. */
+    private Map<String, String> planned(String planId) {
+        Plan.Whole plan = planning.plan(planId);
+        Map<String, String> filled = new HashMap<>();
+        filled.put("depotId", plan.depotId());
+        filled.put("crewId", plan.crewId());
+        filled.put("tape", plan.tapeCode());
+        filled.put("mesh", Objects.requireNonNullElse(plan.meshCode(), ""));
+        filled.put("fastener", Objects.requireNonNullElse(plan.fastenerCode(), ""));
+        filled.put(
+                "trees",
+                plan.walk().stream()
+                        .map(line -> line.bands() == 1 ? line.treeId() : line.treeId() + " x" + line.bands())
+                        .collect(Collectors.joining("\n")));
+        return filled;
     }
 
     @PostMapping("/kits/plan")

@@ -10,6 +10,7 @@ import org.bandtrail.frontdesk.neighbours.depot.Tracing;
 import org.bandtrail.frontdesk.neighbours.field.Inspections;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.field.TreeCare;
+import org.bandtrail.frontdesk.neighbours.field.WorkPlanning;
 import org.bandtrail.frontdesk.neighbours.money.Finance;
 import org.bandtrail.frontdesk.neighbours.money.Invoicing;
 import org.bandtrail.frontdesk.neighbours.money.LedgerReading;
@@ -100,6 +101,11 @@ class NeighboursWiring {
     @Bean
     TreeCare treeCare(@Qualifier("site-installs-service") Neighbour neighbour) {
         return new TreeCare(neighbour);
+    }
+
+    @Bean
+    WorkPlanning workPlanning(@Qualifier("site-installs-service") Neighbour neighbour) {
+        return new WorkPlanning(neighbour);
     }
 
     @Bean

@@ -21,7 +21,7 @@ record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
     private static final List<Role> DEPOT_AND_MONEY = List.of(Role.DEPOT, Role.FINANCE, Role.LEAD);
 
     private static final List<WhoMay> RULES = List.of(
-            page(List.of(Role.LEAD), "/people", "/people/**"),
+            page(List.of(Role.LEAD), "/people", "/people/**", "/plans/new", "/plans/*/change"),
             form(List.of(Role.values()), "/settings"),
             form(DEPOT, "/reels", "/batches", "/handouts", "/returns", "/loads", "/audit/settle"),
             page(DEPOT, "/reels/new", "/batches/new", "/handouts/new", "/returns/new", "/loads/new", "/kits/new"),

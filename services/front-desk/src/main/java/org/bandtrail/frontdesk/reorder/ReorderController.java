@@ -42,6 +42,7 @@ class ReorderController {
                 .column("unit", Books.ReorderPoint::unit)
                 .column("on_hand", Books.ReorderPoint::onHand)
                 .column("on_order", Books.ReorderPoint::coming)
+                .column("planned", Books.ReorderPoint::planned)
                 .column("mean_per_day", Books.ReorderPoint::meanPerDay)
                 .column("sd_per_day", Books.ReorderPoint::sdPerDay)
                 .column("days_observed", Books.ReorderPoint::daysObserved)

@@ -48,6 +48,10 @@ public final class Books {
             long onHand,
             @Nullable Long onOrder,
             String unit,
+            @Nullable Long planned,
+            @Nullable LocalDate plannedUntil,
+            @Nullable Long plannedAbove,
+            @Nullable List<String> plans,
             @Nullable Double meanPerDay,
             @Nullable Double sdPerDay,
             @Nullable Long daysObserved,
@@ -62,6 +66,16 @@ public final class Books {
             @Nullable String formula,
             @Nullable String source,
             @Nullable String note) {
+
+        /** Whether work plans need any of it until a delivery could be there. */
+        public boolean inPlans() {
+            return planned != null && planned > 0;
+        }
+
+        /** What of that goes beyond the forecast. */
+        public long beyondForecast() {
+            return plannedAbove == null ? 0 : plannedAbove;
+        }
 
         /** Ordered and not yet received; 0 if nothing is. */
         public long coming() {

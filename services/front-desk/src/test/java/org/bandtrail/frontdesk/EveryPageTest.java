@@ -43,6 +43,7 @@ class EveryPageTest {
             {"/periods/2026-05", "period-open"},
             {"/reorder-points", "reorder-points"},
             {"/sites", "sites"},
+            {"/consents/standing", "standings"},
             {"/trees", "trees"},
             {"/trees/T-1301", "tree"},
             {"/host-checks", "host-checks"},

@@ -9,6 +9,7 @@ import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.neighbours.depot.Tracing;
 import org.bandtrail.frontdesk.neighbours.field.Inspections;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.field.Sites;
 import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.neighbours.field.WorkPlanning;
 import org.bandtrail.frontdesk.neighbours.money.Finance;
@@ -106,6 +107,11 @@ class NeighboursWiring {
     @Bean
     WorkPlanning workPlanning(@Qualifier("site-installs-service") Neighbour neighbour) {
         return new WorkPlanning(neighbour);
+    }
+
+    @Bean
+    Sites sites(@Qualifier("site-installs-service") Neighbour neighbour) {
+        return new Sites(neighbour);
     }
 
     @Bean

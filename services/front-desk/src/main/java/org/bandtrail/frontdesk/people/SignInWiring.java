@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.util.List;
 import java.util.Locale;
 import org.bandtrail.frontdesk.FrontDeskSettings;
+import org.bandtrail.frontdesk.MapSettings;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -23,7 +24,7 @@ import org.springframework.security.web.SecurityFilterChain;
  */
 @Configuration(proxyBeanMethods = false)
 class SignInWiring {
-    private static final String POLICY = "default-src 'self'; img-src 'self' data:; object-src 'none'; "
+    private static final String POLICY = "default-src 'self'; img-src 'self' data:%s; object-src 'none'; "
             + "base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
     @Bean
@@ -43,7 +44,7 @@ class SignInWiring {
 
     @Bean
     @Order(2)
-    SecurityFilterChain forPeople(HttpSecurity http) {
+    SecurityFilterChain forPeople(HttpSecurity http, MapSettings map) {
         return http.authorizeHttpRequests(requests -> {
                     requests.requestMatchers("/style/**", "/script/**", "/mark.svg", "/type/**", "/sign-in", "/error")
                             .permitAll()
@@ -53,7 +54,8 @@ class SignInWiring {
                 })
                 .formLogin(form -> form.loginPage("/sign-in").permitAll().successHandler(new FrontDoor()))
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
-                .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(POLICY)))
+                .headers(headers -> headers.contentSecurityPolicy(
+                        policy -> policy.policyDirectives(POLICY.formatted(map.pictureSource()))))
                 .build();
     }
 

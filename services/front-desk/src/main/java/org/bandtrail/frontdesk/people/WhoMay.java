@@ -42,6 +42,7 @@ record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
             page(List.of(Role.DEPOT, Role.CREW, Role.LEAD), "/trees/*/correct"),
             page(CREW, "/trees/*/measure", "/trees/*/host-check", "/trees/*/gone"),
             page(DEPOT, "/import", "/import/**", "/sites/new", "/trees/new"),
+            page(List.of(Role.LEAD), "/sites/*/change", "/sites/*/consents/new"),
             form(CREW, "/bands", "/bands/**"),
             page(CREW, "/bands/new", "/bands/*/visit", "/bands/*/take-down"),
             form(MONEY, "/cost-policies", "/months/**", "/grants", "/grants/**", "/budgets", "/budgets/**"),

@@ -1,0 +1,59 @@
+package org.bandtrail.frontdesk.sites;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.bandtrail.frontdesk.neighbours.field.Ground;
+import org.jspecify.annotations.Nullable;
+
+/** What is known of a site, as values of the fields in which it is changed. */
+public final class HourFields {
+    private static final int MINUTES = 5;
+
+    private HourFields() {}
+
+    /** A day that differs, as fields; without a day it is the empty one at the end. */
+    public record Single(int number, @Nullable LocalDate day, String from, String until, String reason) {}
+
+    /** The first opening time of a weekday as HH:mm, or empty. */
+    public static String from(Ground.Hours hours, String day) {
+        return hours.weekly().stream()
+                .filter(row -> row.day().equals(day))
+                .findFirst()
+                .map(row -> minutes(row.from()))
+                .orElse("");
+    }
+
+    /** The first closing time of a weekday as HH:mm, or empty. */
+    public static String until(Ground.Hours hours, String day) {
+        return hours.weekly().stream()
+                .filter(row -> row.day().equals(day))
+                .findFirst()
+                .map(row -> minutes(row.until()))
+                .orElse("");
+    }
+
+    /** The days that differ, and one more that is empty. */
+    public static List<Single> exceptions(Ground.Hours hours) {
+        List<Single> fields = new ArrayList<>();
+        for (Ground.SingleDay row : hours.exceptions()) {
+            fields.add(new Single(
+                    fields.size(), row.day(), minutes(row.from()), minutes(row.until()), row.reason()));
+        }
+        fields.add(new Single(fields.size(), null, "", "", ""));
+        return fields;
+    }
+
+    /** The note on a hazard of this kind, or null if the site has none. */
+    public static @Nullable String hazard(List<Ground.HazardHere> hazards, String kind) {
+        return hazards.stream()
+                .filter(here -> here.hazard().kind().equals(kind))
+                .findFirst()
+                .map(here -> here.hazard().note())
+                .orElse(null);
+    }
+
+    private static String minutes(@Nullable String time) {
+        return time == null ? "" : time.substring(0, MINUTES);
+    }
+}

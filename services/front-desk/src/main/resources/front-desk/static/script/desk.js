@@ -53,3 +53,20 @@ window.addEventListener('pageshow', () => {
 
 // A page that came back with a question or a refusal begins there.
 document.querySelector('.problem')?.focus();
+
+// Standing at a tree, the device knows where; it is asked only when somebody presses the button.
+for (const offer of document.querySelectorAll('[data-position]')) {
+  if (!('geolocation' in navigator) || !window.isSecureContext) continue;
+  offer.hidden = false;
+  const says = offer.querySelector('[role=status]');
+  offer.querySelector('button').addEventListener('click', () => {
+    says.textContent = 'Asking the device …';
+    navigator.geolocation.getCurrentPosition((found) => {
+      document.getElementById('lat').value = found.coords.latitude.toFixed(6);
+      document.getElementById('lon').value = found.coords.longitude.toFixed(6);
+      says.textContent = `To about ${Math.ceil(found.coords.accuracy)} m. Stand at the trunk and wait for a better one if that is much.`;
+    }, () => {
+      says.textContent = 'The device gives no position. Write it, or leave it out.';
+    }, { enableHighAccuracy: true, timeout: 20000, maximumAge: 0 });
+  });
+}

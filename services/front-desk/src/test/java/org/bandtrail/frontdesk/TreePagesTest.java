@@ -47,7 +47,7 @@ class TreePagesTest {
                 .contains("class=\"girths\"", "M16 144 L624 16")
                 .contains("species heaven, now sumac; because: saw the cone")
                 .contains("/photos/PH-00112233445566778899AABBCCDDEEFF.jpg", "Erased: shows a person")
-                .contains("75 % sure", "The register says otherwise");
+                .contains("confidence 75 %", "Spotted lanternfly (preferred)", "The register says otherwise");
         assertThat(page).doesNotContain("Erase the picture");
         assertThat(page(Role.FINANCE, "/trees/T-1305")).doesNotContain("Measure it", "Send the photo");
     }

@@ -5,8 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
@@ -107,9 +105,7 @@ class HostCheckController {
         page.addAttribute("given", given);
         page.addAttribute("before", given.isEmpty() ? List.of() : given.subList(0, given.size() - 1));
         page.addAttribute("step", care.next(asked, answers(given)));
-        page.addAttribute(
-                "kinds",
-                care.species().stream().collect(Collectors.toMap(TreeCare.Species::code, Function.identity())));
+        page.addAttribute("kinds", care.book().kinds());
         page.addAttribute("entered", entered);
         return "host-check";
     }

@@ -173,7 +173,7 @@ class TreeWorkController {
         page.addAttribute("tree", tree);
         page.addAttribute("steps", steps(tree));
         page.addAttribute("sites", installs.sites());
-        page.addAttribute("species", care.species());
+        page.addAttribute("species", care.book().species());
         page.addAttribute("entered", entered);
         return template;
     }

@@ -4,8 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.field.Installs;
@@ -87,11 +85,11 @@ class TreesController {
     @GetMapping("/trees/{treeId}")
     String tree(@PathVariable String treeId, Model page) {
         Installs.Tree tree = installs.tree(treeId);
-        List<TreeCare.Species> kinds = care.species();
+        TreeCare.Book book = care.book();
         page.addAttribute("tree", tree);
         page.addAttribute("drawing", GirthDrawing.of(tree.history() == null ? List.of() : tree.history()));
-        page.addAttribute(
-                "kinds", kinds.stream().collect(Collectors.toMap(TreeCare.Species::code, Function.identity())));
+        page.addAttribute("kinds", book.kinds());
+        page.addAttribute("pests", book.pestNames());
         page.addAttribute("checks", care.checks(treeId));
         page.addAttribute("findings", care.findings(Map.of("tree", treeId)).rows());
         page.addAttribute("photos", care.photos("tree", treeId));
@@ -142,7 +140,7 @@ class TreesController {
 
     private String shown(Model page, Entered entered) {
         page.addAttribute("sites", installs.sites());
-        page.addAttribute("species", care.species());
+        page.addAttribute("species", care.book().species());
         page.addAttribute("entered", entered);
         return "tree-new";
     }

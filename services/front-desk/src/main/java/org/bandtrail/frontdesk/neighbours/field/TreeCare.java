@@ -3,6 +3,8 @@ package org.bandtrail.frontdesk.neighbours.field;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.Neighbour;
 import org.bandtrail.frontdesk.neighbours.Problem;
 import org.bandtrail.frontdesk.neighbours.Rows;
@@ -69,11 +71,18 @@ public final class TreeCare {
             @Nullable Instant erasedAt,
             @Nullable String erasedWhy) {}
 
+    /** A pest that lives on a kind of tree: PREFERRED or HOST. */
+    public record HostOf(String pest, String how, String source) {}
+
+    /** A pest. */
+    public record Pest(String code, String name) {}
+
     /** A kind of tree. */
     public record Species(
             String code,
             String scientific,
             List<String> commonNames,
+            List<HostOf> hostOf,
             List<String> cautions,
             @Nullable String codeSource) {
         /** The name for people. */
@@ -82,7 +91,18 @@ public final class TreeCare {
         }
     }
 
-    private record Book(List<Species> species) {}
+    /** What the house knows about trees and pests. */
+    public record Book(List<Species> species, List<Pest> pests) {
+        /** The kinds by code. */
+        public Map<String, Species> kinds() {
+            return species.stream().collect(Collectors.toMap(Species::code, Function.identity()));
+        }
+
+        /** The names of the pests by code. */
+        public Map<String, String> pestNames() {
+            return pests.stream().collect(Collectors.toMap(Pest::code, Pest::name));
+        }
+    }
 
     private record Checks(List<Check> rows) {}
 
@@ -120,9 +140,9 @@ public final class TreeCare {
         return neighbour.everything(after -> findings(Rows.withAfter(asked, after)));
     }
 
-    /** The kinds of trees the house knows. */
-    public List<Species> species() {
-        return neighbour.get("/species", Map.of(), Book.class).species();
+    /** The kinds of trees and the pests the house knows. */
+    public Book book() {
+        return neighbour.get("/species", Map.of(), Book.class);
     }
 
     /** What to ask before this measurement is stored. */

@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.validation.Valid;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventexchange.entry.NoSuch;
@@ -28,13 +29,16 @@ final class BandController {
     private final BandIntake intake;
     private final BandBooks books;
     private final Bands bands;
+    private final Removals removals;
     private final Clock clock;
 
-    BandController(Work work, BandIntake intake, BandBooks books, Bands bands, Clock clock) {
+    BandController(
+            Work work, BandIntake intake, BandBooks books, Bands bands, Removals removals, Clock clock) {
         this.work = work;
         this.intake = intake;
         this.books = books;
         this.bands = bands;
+        this.removals = removals;
         this.clock = clock;
     }
 
@@ -70,16 +74,41 @@ final class BandController {
     }
 
     @GetMapping("/bands")
-    @Operation(summary = "Bands by identity; q is a part of band, tree, person or reel")
+    @Operation(
+            summary = "Bands by identity; q is a part of band, tree, person or reel",
+            description = "due=removal lists the bands that are up and past the day by which they must be off, or near"
+                    + " it, those first that must come off first.")
     Rows list(
             @RequestParam(required = false) @Nullable String site,
+            @RequestParam(required = false) @Nullable String tree,
             @RequestParam(required = false) @Nullable String state,
+            @RequestParam(required = false) @Nullable String device,
+            @RequestParam(required = false) @Nullable String due,
             @RequestParam(required = false) @Nullable String q,
             @RequestParam(required = false) @Nullable String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, LONGEST_PAGE);
-        List<BandView> rows = bands.page(site, state, q, after, size);
-        return new Rows(rows, rows.size() < size ? null : rows.getLast().bandId());
+        BandFilter asked = new BandFilter(site, tree, state, device, q, removalBy(due));
+        List<BandView> rows = bands.page(asked, after, size);
+        return new Rows(rows, rows.size() < size ? null : asked.next(rows.getLast()));
+    }
+
+    @GetMapping("/bands/removals")
+    @Operation(summary = "How many bands are past the day by which they must be off, and how many are near it")
+    Removals.Alarm removals(
+            @RequestParam(required = false) @Nullable String site,
+            @RequestParam(required = false) @Nullable String tree) {
+        return removals.alarm(site, tree, LocalDate.now(clock));
+    }
+
+    private @Nullable LocalDate removalBy(@Nullable String due) {
+        if (due == null || due.isBlank()) {
+            return null;
+        }
+        if (!due.equals("removal")) {
+            throw new IllegalArgumentException("Bands cannot be due for [%s] here. Use removal.".formatted(due));
+        }
+        return removals.lastDay(LocalDate.now(clock));
     }
 
     @GetMapping("/bands/{bandId}")

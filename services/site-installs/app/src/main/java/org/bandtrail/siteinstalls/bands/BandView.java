@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * @param heightMm above ground
  * @param mustRemoveBy the day by which it must be off
  * @param policyVersion cut-length policy of the fitting
+ * @param details which device, where on the trunk, what else was used; null before the fitting arrives
  * @param flags what contradicted the books
  */
 public record BandView(
@@ -48,7 +49,32 @@ public record BandView(
         @Nullable Long heightMm,
         @Nullable LocalDate mustRemoveBy,
         @Nullable Integer policyVersion,
+        @JsonUnwrapped @Nullable Details details,
         List<Flag> flags) {
+
+    /**
+     * How the device was fitted beyond its first three pieces.
+     *
+     * @param device code of the kind of device
+     * @param position which one on the trunk, 1 is the lowest
+     * @param deviation why the crew departed from the plan, null if it did not say
+     * @param photos identities of the photos of the fitting
+     * @param seamMm overlap of the guard's ends, null if nobody measured
+     * @param guardClosedBelow null if nobody said
+     * @param programme null if nobody said
+     * @param pest EPPO code, null if nobody said
+     * @param alsoUsed further parts as reel:id=mm and batch:id=pieces
+     */
+    public record Details(
+            String device,
+            int position,
+            @Nullable String deviation,
+            List<String> photos,
+            @Nullable Long seamMm,
+            @Nullable Boolean guardClosedBelow,
+            @Nullable String programme,
+            @Nullable String pest,
+            List<String> alsoUsed) {}
 
     /** The same band with these flags. */
     BandView with(List<Flag> found) {
@@ -71,6 +97,7 @@ public record BandView(
                 heightMm,
                 mustRemoveBy,
                 policyVersion,
+                details,
                 List.copyOf(found));
     }
 
@@ -80,10 +107,12 @@ public record BandView(
      * @param flag the code of a {@link BandFlag}
      * @param field the field of the request it is about
      * @param message for people
+     * @param open whether it is still so; what was found when the fitting arrived stays stored either way
      */
-    public record Flag(String flag, String field, String message) {
+    public record Flag(String flag, String field, String message, boolean open) {
+        /** A finding of a fitting that arrives now. */
         static Flag of(Finding finding) {
-            return new Flag(finding.code(), finding.field(), finding.message());
+            return new Flag(finding.code(), finding.field(), finding.message(), true);
         }
     }
 

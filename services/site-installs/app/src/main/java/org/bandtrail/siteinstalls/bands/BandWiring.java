@@ -1,14 +1,24 @@
 package org.bandtrail.siteinstalls.bands;
 
+import java.io.IOException;
 import org.bandtrail.eventstore.AggregateOf;
 import org.bandtrail.eventstore.RevisionStep;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.core.io.ClassPathResource;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Declares the band to the event store. */
 @Configuration(proxyBeanMethods = false)
 class BandWiring {
+
+    @Bean
+    RemovalNotice removalNotice() throws IOException {
+        try (var file = new ClassPathResource("defaults/removal-notice.json").getInputStream()) {
+            return JsonMapper.builder().build().readValue(file, RemovalNotice.class);
+        }
+    }
 
     @Bean
     AggregateOf<?> bandAggregate() {

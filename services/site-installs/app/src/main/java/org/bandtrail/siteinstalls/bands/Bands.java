@@ -21,37 +21,25 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Bands {
     private final JdbcClient jdbc;
+    private final BandFlags flagsOf;
 
     Bands(JdbcClient jdbc) {
         this.jdbc = jdbc;
+        this.flagsOf = new BandFlags(jdbc);
     }
 
     /**
-     * One page by identity.
+     * One page, by identity or, of bands that must come off, by that day.
      *
-     * @param site only this site, null for all
-     * @param state up or down, null for both
-     * @param text part of band, tree, person or reel, null for all
-     * @param after last identity of the page before, null for the first
+     * @param asked which bands
+     * @param after the cursor of the page before, null for the first
      */
-    public List<BandView> page(
-            @Nullable String site, @Nullable String state, @Nullable String text, @Nullable String after, int limit) {
-        List<BandView> rows = jdbc.sql("""
-                        SELECT * FROM band
-                        WHERE band_id > :after
-                          AND (CAST(:site AS text) IS NULL OR site_id = :site)
-                          AND (CAST(:state AS text) IS NULL OR state = :state)
-                          AND (CAST(:like AS text) IS NULL OR band_id ILIKE :like OR tree_id ILIKE :like
-                               OR person_id ILIKE :like OR tape_reel ILIKE :like OR mesh_reel ILIKE :like)
-                        ORDER BY band_id LIMIT :limit""")
-                .param("after", after == null ? "" : after)
-                .param("site", site)
-                .param("state", state)
-                .param("like", text == null ? null : "%" + text.replaceAll("([\\\\%_])", "\\\\$1") + "%")
-                .param("limit", limit)
-                .query(Bands::row)
-                .list();
-        return withFlags(rows);
+    public List<BandView> page(BandFilter asked, @Nullable String after, int limit) {
+        JdbcClient.StatementSpec question = jdbc.sql(asked.sql(after)).param("limit", limit);
+        for (Map.Entry<String, Object> value : asked.values(after).entrySet()) {
+            question = question.param(value.getKey(), value.getValue());
+        }
+        return withFlags(question.query(Bands::row).list());
     }
 
     /** One band with everything that happened to it, empty if nobody told of it. */
@@ -101,15 +89,8 @@ public class Bands {
     }
 
     private List<BandView> withFlags(List<BandView> rows) {
-        Map<String, List<BandView.Flag>> flags = new HashMap<>();
-        jdbc.sql("""
-                        SELECT band_id, flag, field, message FROM band_flag WHERE band_id = ANY (?)
-                        ORDER BY position, ordinal""")
-                .param(rows.stream().map(BandView::bandId).toArray(String[]::new))
-                .query((ResultSet row) -> {
-                    flags.computeIfAbsent(row.getString(1), band -> new ArrayList<>())
-                            .add(new BandView.Flag(row.getString(2), row.getString(3), row.getString(4)));
-                });
+        Map<String, List<BandView.Flag>> flags =
+                flagsOf.of(rows.stream().map(BandView::bandId).toList());
         return rows.stream()
                 .map(band -> band.with(flags.getOrDefault(band.bandId(), List.of())))
                 .toList();
@@ -135,6 +116,7 @@ public class Bands {
                 row.getObject("height_mm", Long.class),
                 row.getObject("must_remove_by", LocalDate.class),
                 row.getObject("policy_version", Integer.class),
+                row.getString("device") == null ? null : FitDetailsColumns.shown(row),
                 List.of());
     }
 

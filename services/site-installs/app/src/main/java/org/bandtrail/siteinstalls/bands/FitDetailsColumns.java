@@ -70,6 +70,20 @@ final class FitDetailsColumns {
                 counted);
     }
 
+    /** The same for people, with the further parts as they are written in the row. */
+    static BandView.Details shown(ResultSet row) throws SQLException {
+        return new BandView.Details(
+                row.getString("device"),
+                row.getInt("trunk_position"),
+                row.getString("deviation"),
+                words(row.getString("photos")),
+                row.getObject("seam_mm", Long.class),
+                row.getObject("guard_closed_below", Boolean.class),
+                row.getString("programme"),
+                row.getString("pest"),
+                words(row.getString("also_used")));
+    }
+
     private static String alsoUsed(FitDetails details) {
         List<String> parts = new ArrayList<>();
         details.alsoCut()

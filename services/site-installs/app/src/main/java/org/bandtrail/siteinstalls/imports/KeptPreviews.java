@@ -3,16 +3,11 @@ package org.bandtrail.siteinstalls.imports;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.bandtrail.kernel.PersonId;
-import org.bandtrail.kernel.SiteId;
-import org.bandtrail.kernel.TreeId;
-import org.bandtrail.siteinstalls.girths.GirthBasis;
-import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -59,9 +54,11 @@ class KeptPreviews {
     private void insert(String importId, List<ReadyTree> rows) {
         jdbc.sql("""
                         INSERT INTO tree_import_row (import_id, row, tree_id, site_id, tag, species, girth_text,
-                                                     girth_basis, measured_on)
+                                                     girth_basis, measured_on, species_code, latitude_e7,
+                                                     longitude_e7, girth_height_mm, note)
                         SELECT ?, * FROM unnest(?::integer[], ?::text[], ?::text[], ?::text[], ?::text[], ?::text[],
-                                                ?::text[], ?::date[])""")
+                                                ?::text[], ?::date[], ?::text[], ?::integer[], ?::integer[],
+                                                ?::bigint[], ?::text[])""")
                 .params(
                         importId,
                         rows.stream().map(ReadyTree::row).toArray(Integer[]::new),
@@ -75,7 +72,12 @@ class KeptPreviews {
                                 rows,
                                 row -> row.measured() == null
                                         ? null
-                                        : row.measured().toString()))
+                                        : row.measured().toString()),
+                        texts(rows, row -> KeptRows.code(row.more())),
+                        rows.stream().map(row -> KeptRows.latitude(row.more())).toArray(Integer[]::new),
+                        rows.stream().map(row -> KeptRows.longitude(row.more())).toArray(Integer[]::new),
+                        rows.stream().map(row -> KeptRows.height(row.more())).toArray(Long[]::new),
+                        texts(rows, row -> row.more().note()))
                 .update();
     }
 
@@ -100,7 +102,7 @@ class KeptPreviews {
     List<ReadyTree> rowsAfter(String importId, int row) {
         return jdbc.sql("SELECT * FROM tree_import_row WHERE import_id = ? AND row > ? ORDER BY row LIMIT ?")
                 .params(importId, row, PAGE)
-                .query(KeptPreviews::row)
+                .query(KeptRows::row)
                 .list();
     }
 
@@ -130,17 +132,6 @@ class KeptPreviews {
                 row.getInt("ready"),
                 row.getObject("stored", Integer.class),
                 total == null ? null : new KeptPreview.Progress(row.getInt("done"), total));
-    }
-
-    private static ReadyTree row(ResultSet row, int number) throws SQLException {
-        return new ReadyTree(
-                row.getInt("row"),
-                new TreeId(row.getString("tree_id")),
-                new SiteId(row.getString("site_id")),
-                row.getString("tag"),
-                row.getString("species"),
-                new WrittenGirth(row.getString("girth_text"), GirthBasis.valueOf(row.getString("girth_basis"))),
-                row.getObject("measured_on", LocalDate.class));
     }
 
     private static @Nullable String[] texts(List<ReadyTree> rows, Function<ReadyTree, @Nullable String> value) {

@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit of numbers that are written without one, null if every value carries its units
  * @param dateColumn column of the date of measuring (2026-03-10), null if there is none
  * @param conditions rows that do not meet all of them are not looked at
+ * @param more columns a list may have or not
  */
 public record Mapping(
         @Nullable SiteId siteId,
@@ -29,7 +30,63 @@ public record Mapping(
         GirthBasis basis,
         @Nullable LengthUnit unit,
         @Nullable String dateColumn,
-        List<Condition> conditions) {
+        List<Condition> conditions,
+        More more) {
+    /** A mapping without further columns. */
+    public Mapping(
+            @Nullable SiteId siteId,
+            @Nullable String siteColumn,
+            String tagColumn,
+            @Nullable String speciesColumn,
+            String sizeColumn,
+            GirthBasis basis,
+            @Nullable LengthUnit unit,
+            @Nullable String dateColumn,
+            List<Condition> conditions) {
+        this(
+                siteId,
+                siteColumn,
+                tagColumn,
+                speciesColumn,
+                sizeColumn,
+                basis,
+                unit,
+                dateColumn,
+                conditions,
+                More.NONE);
+    }
+
+    /**
+     * Columns a list may have or not, null where it has none.
+     *
+     * @param genusColumn the genus, put before the species
+     * @param codeColumn the EPPO code of the species
+     * @param latColumn latitude in degrees, WGS 84
+     * @param lonColumn longitude in degrees, WGS 84
+     * @param heightColumn height of measuring above ground, numbers without unit in millimetres
+     * @param noteColumn what else is to be said
+     */
+    public record More(
+            @Nullable String genusColumn,
+            @Nullable String codeColumn,
+            @Nullable String latColumn,
+            @Nullable String lonColumn,
+            @Nullable String heightColumn,
+            @Nullable String noteColumn) {
+        /** No further column. */
+        public static final More NONE = new More(null, null, null, null, null, null);
+
+        /**
+         * Refuses half a position.
+         *
+         * @throws IllegalArgumentException if only one of latitude and longitude has a column
+         */
+        public More {
+            if ((latColumn == null) != (lonColumn == null)) {
+                throw new IllegalArgumentException("Give the columns of both latitude and longitude, or of none.");
+            }
+        }
+    }
 
     /**
      * Refuses mappings that do not say where the site is.

@@ -20,6 +20,12 @@ import org.jspecify.annotations.Nullable;
  * @param dateColumn column of the date of measuring
  * @param aliveColumn only rows with aliveValue in this column
  * @param aliveValue see aliveColumn
+ * @param genusColumn column of the genus, put before the species
+ * @param codeColumn column of the EPPO code
+ * @param latColumn column of the latitude in degrees
+ * @param lonColumn column of the longitude in degrees
+ * @param heightColumn column of the height of measuring
+ * @param noteColumn column of a note
  * @param where further conditions, {@code column=value} joined by {@code &}
  */
 record MappingRequest(
@@ -33,6 +39,12 @@ record MappingRequest(
         @Nullable String dateColumn,
         @Nullable String aliveColumn,
         @Nullable String aliveValue,
+        @Nullable String genusColumn,
+        @Nullable String codeColumn,
+        @Nullable String latColumn,
+        @Nullable String lonColumn,
+        @Nullable String heightColumn,
+        @Nullable String noteColumn,
         @Nullable String where) {
     private static final String WITH_THE_VALUE = "ft-in";
 
@@ -56,7 +68,14 @@ record MappingRequest(
                 girth == null ? GirthBasis.DIAMETER : GirthBasis.GIRTH,
                 unitOf(required("unit", unit)),
                 given(dateColumn),
-                conditions());
+                conditions(),
+                new Mapping.More(
+                        given(genusColumn),
+                        given(codeColumn),
+                        given(latColumn),
+                        given(lonColumn),
+                        given(heightColumn),
+                        given(noteColumn)));
     }
 
     private List<Mapping.Condition> conditions() {

@@ -39,12 +39,10 @@ public final class Previewing {
      * @throws ImportRefused if the file is no table or lacks a mapped column
      */
     public static Preview of(byte[] file, Mapping mapping, Register register, GirthLimits limits) {
-        InventoryText text = InventoryText.decode(file);
-        return new Previewing(mapping, register, limits).look(text);
+        return new Previewing(mapping, register, limits).look(InventoryFile.open(file));
     }
 
-    private Preview look(InventoryText text) {
-        InventoryFile file = InventoryFile.open(text);
+    private Preview look(InventoryFile file) {
         RowReader reader = new RowReader(mapping, file.columns(), problems::add);
         int rows = 0;
         int selected = 0;
@@ -61,8 +59,7 @@ public final class Previewing {
         }
         finishPage();
         problems.sort(Comparator.comparingInt(ImportProblem::row));
-        List<String> notes = text.note() == null ? List.of() : List.of(text.note());
-        return new Preview(file.columns(), rows, selected, ready, problems, questions, notes);
+        return new Preview(file.columns(), rows, selected, ready, problems, questions, file.notes());
     }
 
     private void take(@Nullable ReadyTree tree) {

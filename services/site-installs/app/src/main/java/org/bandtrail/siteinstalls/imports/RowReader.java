@@ -33,6 +33,12 @@ final class RowReader {
         require(mapping.speciesColumn());
         require(mapping.sizeColumn());
         require(mapping.dateColumn());
+        require(mapping.more().genusColumn());
+        require(mapping.more().codeColumn());
+        require(mapping.more().latColumn());
+        require(mapping.more().lonColumn());
+        require(mapping.more().heightColumn());
+        require(mapping.more().noteColumn());
         mapping.conditions().forEach(condition -> require(condition.column()));
     }
 
@@ -65,12 +71,22 @@ final class RowReader {
         TreeId tree = tree(row, site);
         WrittenGirth girth = girth(row);
         Measured measured = measured(row);
-        if (site == null || tree == null || girth == null || !measured.readable()) {
+        ReadyTree.More more = new MoreReader(
+                        mapping.more(),
+                        column -> value(row, column),
+                        (column, value, problem, advice) -> tell(row, column, value, problem, advice))
+                .read();
+        if (site == null || tree == null || girth == null || !measured.readable() || more == null) {
             return null;
         }
+        String tag = value(row, mapping.tagColumn());
+        return new ReadyTree(row.number(), tree, site, tag, species(row), girth, measured.date(), more);
+    }
+
+    private String species(InventoryFile.Row row) {
+        String genus = mapping.more().genusColumn() == null ? "" : value(row, mapping.more().genusColumn());
         String species = mapping.speciesColumn() == null ? "" : value(row, mapping.speciesColumn());
-        return new ReadyTree(
-                row.number(), tree, site, value(row, mapping.tagColumn()), species, girth, measured.date());
+        return species.startsWith(genus) ? species : (genus + " " + species).strip();
     }
 
     private @Nullable SiteId site(InventoryFile.Row row) {

@@ -118,11 +118,11 @@ class TreeImports {
                 row.siteId(),
                 row.tag(),
                 row.species(),
-                null,
-                null,
+                row.more().speciesCode(),
+                row.more().position(),
                 row.girth(),
-                null,
-                "",
+                row.more().girthHeight(),
+                row.more().note(),
                 by,
                 new Occurred(measured, now));
     }

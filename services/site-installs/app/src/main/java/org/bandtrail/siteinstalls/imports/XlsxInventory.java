@@ -2,12 +2,16 @@ package org.bandtrail.siteinstalls.imports;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
-import java.util.zip.ZipInputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ExcelReaderException;
@@ -65,12 +69,16 @@ final class XlsxInventory implements InventoryFile {
         }
     }
 
+    /** Counts what really comes out, because what an archive says of itself may be untrue. */
     private static void requireModest(byte[] file) {
         byte[] buffer = new byte[1 << 16];
         long unpacked = 0;
-        try (ZipInputStream archive = new ZipInputStream(new ByteArrayInputStream(file))) {
-            while (archive.getNextEntry() != null) {
-                for (int read = archive.read(buffer); read >= 0; read = archive.read(buffer)) {
+        try (ZipFile archive = ZipFile.builder()
+                .setSeekableByteChannel(new SeekableInMemoryByteChannel(file))
+                .get()) {
+            for (ZipArchiveEntry entry : Collections.list(archive.getEntries())) {
+                InputStream content = archive.getInputStream(entry);
+                for (int read = content.read(buffer); read >= 0; read = content.read(buffer)) {
                     unpacked += read;
                     if (unpacked > MOST_UNPACKED) {
                         throw new ImportRefused.FileUnreadable(

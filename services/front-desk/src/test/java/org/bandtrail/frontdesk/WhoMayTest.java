@@ -64,6 +64,7 @@ class WhoMayTest {
         "/trees/T-1/gone,    CREW LEAD",
         "/trees/T-1/found-again, CREW LEAD",
         "/photos/PH-1/erase, LEAD",
+        "/policies,          LEAD",
         "/bands,             CREW LEAD",
         "/bands/B-1/visit,   CREW LEAD",
         "/bands/B-1/take-down, CREW LEAD",

@@ -8,6 +8,7 @@ import org.bandtrail.frontdesk.neighbours.depot.Purchasing;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.neighbours.depot.Tracing;
 import org.bandtrail.frontdesk.neighbours.field.Inspections;
+import org.bandtrail.frontdesk.neighbours.field.Policies;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.field.Sites;
 import org.bandtrail.frontdesk.neighbours.field.TreeCare;
@@ -112,6 +113,11 @@ class NeighboursWiring {
     @Bean
     Sites sites(@Qualifier("site-installs-service") Neighbour neighbour) {
         return new Sites(neighbour);
+    }
+
+    @Bean
+    Policies policies(@Qualifier("site-installs-service") Neighbour neighbour) {
+        return new Policies(neighbour);
     }
 
     @Bean

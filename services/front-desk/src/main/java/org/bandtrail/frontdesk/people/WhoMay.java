@@ -41,6 +41,7 @@ record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
             form(CREW, "/trees/*/girths", "/trees/*/host-check", "/trees/*/gone", "/trees/*/found-again", "/photos"),
             page(List.of(Role.DEPOT, Role.CREW, Role.LEAD), "/trees/*/correct"),
             page(CREW, "/trees/*/measure", "/trees/*/host-check", "/trees/*/gone"),
+            page(List.of(Role.LEAD), "/policies/new"),
             page(DEPOT, "/import", "/import/**", "/sites/new", "/trees/new"),
             page(List.of(Role.LEAD), "/sites/*/change", "/sites/*/consents/new"),
             form(CREW, "/bands", "/bands/**"),

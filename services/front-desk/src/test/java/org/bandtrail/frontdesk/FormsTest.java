@@ -59,6 +59,7 @@ class FormsTest {
     @Test
     void a_probable_slip_is_asked_about_once_and_stored_when_confirmed() throws Exception {
         desk.services().recorded("GET /trees/T-1301", "tree.json");
+        desk.services().recorded("GET /host-checks", "host-checks.json");
         desk.services().recorded("GET /proposals", "proposal.json");
         desk.services().answers("POST /bands/check", 200, """
                 {"questions":[{"field":"tape.length","value":"13 m","perhaps":"1.3 m",

@@ -79,6 +79,19 @@ class TreePagesTest {
     }
 
     @Test
+    void whoever_fits_a_band_is_told_of_the_host_check_and_no_girth_is_sent_that_nobody_measured() throws Exception {
+        desk.services().recorded("GET /proposals", "proposal.json");
+        for (String carried : new String[] {"reels", "batches", "crews"}) {
+            desk.services().answers("GET /" + carried, 200, "{\"rows\":[],\"next\":null}");
+        }
+        String page = page(Role.CREW, "/bands/new?tree=T-1305");
+        assertThat(page).contains("On record: 1,260 mm.", "name=\"girth\" value=\"\"");
+        assertThat(page).doesNotContain("Nobody has checked yet");
+        desk.services().answers("GET /host-checks", 200, "{\"rows\":[]}");
+        assertThat(page(Role.CREW, "/bands/new?tree=T-1305")).contains("Nobody has checked yet");
+    }
+
+    @Test
     void a_doubtful_girth_is_asked_about_once_and_stored_when_confirmed() throws Exception {
         assertThat(page(Role.CREW, "/trees/T-1305/measure")).contains("1,260 mm");
         String asked = desk.sends(

@@ -11,6 +11,7 @@ import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.field.Inspections;
 import org.bandtrail.frontdesk.neighbours.field.Installs;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
+import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
@@ -31,8 +32,10 @@ class FittingController {
     private final SiteInstalls installs;
     private final Inspections inspections;
     private final Custody custody;
+    private final TreeCare care;
 
-    FittingController(SiteInstalls installs, Inspections inspections, Custody custody) {
+    FittingController(SiteInstalls installs, Inspections inspections, Custody custody, TreeCare care) {
+        this.care = care;
         this.installs = installs;
         this.inspections = inspections;
         this.custody = custody;
@@ -117,6 +120,7 @@ class FittingController {
     private String shown(Model page, Entered entered, String girth, Desk desk) {
         Installs.Tree tree = installs.tree(entered.value("treeId"));
         page.addAttribute("tree", tree);
+        page.addAttribute("checks", care.checks(tree.treeId()));
         Map<String, Object> asked = new HashMap<>();
         asked.put(girth.isBlank() ? "tree" : "girth", girth.isBlank() ? tree.treeId() : girth);
         asked.put("measure", desk.metric() ? "metric" : "imperial");

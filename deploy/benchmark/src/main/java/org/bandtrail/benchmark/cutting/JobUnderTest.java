@@ -16,7 +16,7 @@ import org.bandtrail.siteinstalls.cuttingstock.Patience;
  */
 record JobUnderTest(JobClass cls, int pieces, int parts, long seed) {
     /** How long a plan may take, in seconds. */
-    static final int LIMIT_SECONDS = 4;
+    static final int LIMIT_SECONDS = 3;
 
     CuttingJob job() {
         return cls.job(pieces, parts, seed);

@@ -3,6 +3,7 @@ package org.bandtrail.siteinstalls.cuttingstock.search;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntToDoubleFunction;
 
 /** Basis of a linear program with its explicit inverse, row by row. Row r begins with variable -1 - r. */
@@ -114,8 +115,11 @@ final class Basis {
         }
     }
 
-    /** Works the inverse out anew from the variables it stands for, so that rounding does not pile up. */
-    void invert(Columns columns, IntToDoubleFunction costOf) {
+    /**
+     * Works the inverse out anew from the variables it stands for, so that rounding does not pile up. When {@code over}
+     * ends it half way the basis is of no more use.
+     */
+    void invert(Columns columns, IntToDoubleFunction costOf, BooleanSupplier over) {
         int[] kept = variables.clone();
         for (int row = 0; row < rows(); row++) {
             Arrays.fill(inverse[row], 0);
@@ -124,6 +128,9 @@ final class Basis {
         }
         boolean[] done = new boolean[rows()];
         for (int variable : kept) {
+            if (over.getAsBoolean()) {
+                return;
+            }
             double[] column = new double[rows()];
             columns.scatter(variable, column);
             double[] direction = times(column);

@@ -125,6 +125,9 @@ final class Bounding {
                 any = true;
             }
         }
+        if (any) {
+            master.repriced(over);
+        }
         return any;
     }
 

@@ -57,7 +57,7 @@ final class Master {
                 return false;
             }
             if (++pivots % FRESH_INVERSE == 0) {
-                basis.invert(this::scatter, this::cost);
+                basis.invert(this::scatter, this::cost, over);
             }
         }
         return false;
@@ -94,10 +94,14 @@ final class Master {
         return uncutCosts[kind];
     }
 
-    /** Makes leaving a kind uncut dearer. */
+    /** Makes leaving a kind uncut dearer; {@link #repriced} is to follow. */
     void uncutCost(int kind, double cost) {
         uncutCosts[kind] = cost;
-        basis.invert(this::scatter, this::cost);
+    }
+
+    /** Works prices out anew after costs have changed. */
+    void repriced(BooleanSupplier over) {
+        basis.invert(this::scatter, this::cost, over);
     }
 
     /** How often each known column is used. */

@@ -13,6 +13,7 @@ public final class Search {
     private static final int POLISH = 2_000;
     private static final int DIVES = 10;
     private static final int REGIONS = 300;
+    private static final int IDLE = 60;
     private static final int MANY = 500;
     private static final int REGION_ROUNDS = 50;
     private static final int COLUMN_ROUNDS = 500;
@@ -77,12 +78,15 @@ public final class Search {
     private void regions(Improvement improvement, long bound, int tries) {
         Regions regions = new Regions(task, chance, over);
         improvement.offer(improvement.best());
-        for (int i = 0; i < tries && improvement.bestScore().cost() > bound && !over.getAsBoolean(); i++) {
+        int idle = 0;
+        for (int i = 0; i < tries && idle < IDLE && improvement.bestScore().cost() > bound && !over.getAsBoolean(); i++) {
             Layout next = regions.step(improvement.now());
+            long before = improvement.bestScore().cost();
             if (next != null) {
                 improvement.offer(next);
             }
             improvement.run(REGION_ROUNDS, bound);
+            idle = improvement.bestScore().cost() < before ? 0 : idle + 1;
         }
     }
 

@@ -19,7 +19,7 @@ final class Steps {
         long common = 0;
         long costs = 0;
         for (int reel = 0; reel < task.reels(); reel++) {
-            whole &= task.rest(reel, task.weights()[task.kinds() - 1]) == 0;
+            whole = whole && task.rest(reel, task.weights()[task.kinds() - 1]) == 0;
             all += gone(reel);
             common = gcd(gone(reel), common);
             costs = gcd(task.cost(reel, 1), costs);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.bandtrail.siteinstalls.species.EppoCode;
 
 /**
@@ -110,8 +111,8 @@ public record HostKey(
         return answers.stream()
                 .flatMap(answer -> question(answer).choice(answer.answer()).stream())
                 .flatMapToInt(choice -> choice.rulesOutAllPercent() == null
-                        ? java.util.stream.IntStream.empty()
-                        : java.util.stream.IntStream.of(choice.rulesOutAllPercent()))
+                        ? IntStream.empty()
+                        : IntStream.of(choice.rulesOutAllPercent()))
                 .max();
     }
 

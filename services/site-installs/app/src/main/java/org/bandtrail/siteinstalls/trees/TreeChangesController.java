@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.bandtrail.eventexchange.entry.ActingPerson;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Work;
@@ -88,7 +89,7 @@ final class TreeChangesController {
     }
 
     private Changed once(
-            TreeId treeId, UUID commandId, Object request, java.util.function.Supplier<TreeCommand> command) {
+            TreeId treeId, UUID commandId, Object request, Supplier<TreeCommand> command) {
         return work.once(commandId, List.of(treeId.value(), request), Changed.class, () -> {
             commands.send(command.get());
             return new Changed(treeId);

@@ -26,7 +26,7 @@ record JobUnderTest(JobClass cls, int pieces, int parts, long seed) {
         return CuttingPlanner.plan(job, Patience.of(System::nanoTime, Duration.ofSeconds(seconds)));
     }
 
-    Outcome measure(boolean askOracle) {
+    Outcome measure() {
         CuttingJob job = job();
         FirstFitDecreasing firstFit = FirstFitDecreasing.of(job);
         long start = System.nanoTime();

@@ -14,15 +14,14 @@ public final class MeasureCutting {
     /**
      * Measures and prints.
      *
-     * @param arguments how many jobs, all 200 if none is given; then "oracle" to ask the general solver, too
+     * @param arguments how many jobs, all 200 if none is given
      */
-    public static void main(String[] arguments) throws Exception {
+    public static void main(String[] arguments) {
         int jobs = arguments.length > 0 ? Integer.parseInt(arguments[0]) : JOBS;
-        boolean oracle = arguments.length > 1;
         JobUnderTest.plan(new JobUnderTest(JobClass.TAPE, 50, 10, 0).job(), 2);
         List<Outcome> outcomes = new ArrayList<>();
         for (JobUnderTest test : tests(jobs)) {
-            Outcome outcome = test.measure(oracle);
+            Outcome outcome = test.measure();
             System.out.println(outcome.line());
             outcomes.add(outcome);
         }

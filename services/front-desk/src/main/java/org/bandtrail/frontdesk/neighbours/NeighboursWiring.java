@@ -7,6 +7,7 @@ import org.bandtrail.frontdesk.neighbours.depot.Kits;
 import org.bandtrail.frontdesk.neighbours.depot.Purchasing;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.neighbours.depot.Tracing;
+import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
 import org.bandtrail.frontdesk.neighbours.field.Inspections;
 import org.bandtrail.frontdesk.neighbours.field.Policies;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
@@ -123,5 +124,10 @@ class NeighboursWiring {
     @Bean
     Inspections inspections(@Qualifier("inspections-service") Neighbour neighbour) {
         return new Inspections(neighbour);
+    }
+
+    @Bean
+    CutPlanning cutPlanning(@Qualifier("site-installs-service") Neighbour neighbour) {
+        return new CutPlanning(neighbour);
     }
 }

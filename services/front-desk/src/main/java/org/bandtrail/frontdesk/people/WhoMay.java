@@ -25,6 +25,8 @@ record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
             form(List.of(Role.values()), "/settings"),
             form(DEPOT, "/reels", "/batches", "/handouts", "/returns", "/loads", "/audit/settle"),
             page(DEPOT, "/reels/new", "/batches/new", "/handouts/new", "/returns/new", "/loads/new", "/kits/new"),
+            page(DEPOT, "/cut-plans/new"),
+            form(DEPOT, "/cut-plans", "/cut-plans/**"),
             form(DEPOT, "/kits", "/kits/plan", "/kits/*/hand-out", "/kits/*/release"),
             form(List.of(Role.DEPOT, Role.CREW, Role.LEAD), "/kits/*/sign"),
             form(DEPOT, "/orders", "/orders/**", "/deliveries", "/deliveries/**"),

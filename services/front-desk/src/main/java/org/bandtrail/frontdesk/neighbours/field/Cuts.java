@@ -55,6 +55,19 @@ public final class Cuts {
                     .flatMap(pieces -> pieces);
         }
 
+        /**
+         * The piece for a band.
+         *
+         * @throws IllegalStateException if the plan has none, which no kept plan does
+         */
+        public Piece piece(String treeId, int position) {
+            return pieces()
+                    .filter(piece -> piece.treeId().equals(treeId) && piece.position() == position)
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalStateException(
+                            "There is no piece of %s for band %d of %s.".formatted(material, position, treeId)));
+        }
+
         /** The reel a piece comes off, null if none does. */
         public @Nullable String reelOf(Piece piece) {
             return reels.stream()

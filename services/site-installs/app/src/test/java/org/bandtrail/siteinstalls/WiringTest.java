@@ -72,6 +72,10 @@ class WiringTest {
                         "tree.gone",
                         "tree.found-again",
                         "host-check.made",
+                        "cut-plan.drawn",
+                        "cut-plan.agreed",
+                        "cut-plan.handed-over",
+                        "cut-plan.dropped",
                         "cut-policy.published",
                         "band.fitted",
                         "band.pieces-replaced",
@@ -90,6 +94,7 @@ class WiringTest {
                 .containsExactlyInAnyOrder(
                         "band",
                         "consent",
+                        "cut-plan",
                         "cut-policy",
                         "host-check",
                         "site",

@@ -17,10 +17,12 @@ import org.bandtrail.local.doors.FrontDoor;
 public final class Office {
     private final Deque<OfficeStep> open;
     private final FrontDoor supplyStock;
+    private final FrontDoor siteInstalls;
 
-    private Office(List<OfficeStep> steps, FrontDoor supplyStock) {
+    private Office(List<OfficeStep> steps, FrontDoor supplyStock, FrontDoor siteInstalls) {
         this.open = new ArrayDeque<>(steps);
         this.supplyStock = supplyStock;
+        this.siteInstalls = siteInstalls;
     }
 
     /**
@@ -29,7 +31,7 @@ public final class Office {
      * @param folder for example {@code demo-data/office}; a missing folder is an office that does nothing
      * @throws org.bandtrail.local.doors.SeasonStopped naming file and line of what cannot be read
      */
-    public static Office read(Path folder, FrontDoor supplyStock) throws IOException {
+    public static Office read(Path folder, FrontDoor supplyStock, FrontDoor siteInstalls) throws IOException {
         List<OfficeStep> steps = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {
@@ -39,7 +41,7 @@ public final class Office {
             }
         }
         steps.sort(Comparator.comparing(OfficeStep::at)); // stable: lines of one moment keep their order
-        return new Office(steps, supplyStock);
+        return new Office(steps, supplyStock, siteInstalls);
     }
 
     private static boolean isScript(Path file) {
@@ -76,10 +78,11 @@ public final class Office {
             OfficeStep step = open.remove();
             itIs.accept(step.at());
             String origin = "%s (%s)".formatted(step.origin(), step.does());
+            FrontDoor door = step.atSiteInstalls() ? siteInstalls : supplyStock;
             if (step.put()) {
-                supplyStock.put(step.path(), step.body(), step.by(), origin);
+                door.put(step.path(), step.body(), step.by(), origin);
             } else {
-                supplyStock.postAndSee(step.path(), step.body(), step.by(), origin);
+                door.postAndSee(step.path(), step.body(), step.by(), origin);
             }
             done++;
         }

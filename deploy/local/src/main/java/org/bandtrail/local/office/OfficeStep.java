@@ -17,10 +17,19 @@ import tools.jackson.databind.node.ObjectNode;
  * @param by who does it, a pseudonymous identity
  * @param does what it is, in a few words for a person
  * @param put whether it changes a setting (PUT) instead of adding something (POST)
- * @param path where it goes at supply-stock
+ * @param atSiteInstalls whether it goes to site-installs ({@code "door": "site-installs"}) instead of supply-stock
+ * @param path where it goes there
  * @param body what is sent, with its command identity
  */
-record OfficeStep(String origin, Instant at, String by, String does, boolean put, String path, ObjectNode body) {
+record OfficeStep(
+        String origin,
+        Instant at,
+        String by,
+        String does,
+        boolean put,
+        boolean atSiteInstalls,
+        String path,
+        ObjectNode body) {
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     /**
@@ -40,10 +49,27 @@ record OfficeStep(String origin, Instant at, String by, String does, boolean put
             }
             // The identity follows from the content, so that a line written above does not change those below.
             body.put("commandId", CommandIds.of("office", path + " " + body, at).toString());
-            return new OfficeStep(origin, at, text(step, "by", origin), text(step, "does", origin), put, path, body);
+            return new OfficeStep(
+                    origin,
+                    at,
+                    text(step, "by", origin),
+                    text(step, "does", origin),
+                    put,
+                    siteInstalls(step, origin),
+                    path,
+                    body);
         } catch (JacksonException unreadable) {
             throw new SeasonStopped(origin + " is not a line of JSON: " + unreadable.getOriginalMessage(), unreadable);
         }
+    }
+
+    private static boolean siteInstalls(JsonNode step, String origin) {
+        String door = step.path("door").asString("supply-stock");
+        if (!door.equals("supply-stock") && !door.equals("site-installs")) {
+            throw new SeasonStopped("%s goes to [%s]. The office knows supply-stock and site-installs."
+                    .formatted(origin, door));
+        }
+        return door.equals("site-installs");
     }
 
     private static String text(JsonNode step, String name, String origin) {

@@ -15,7 +15,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.bandtrail.local.doors.Doors;
-import org.bandtrail.local.doors.FrontDoor;
 import org.bandtrail.local.doors.SeasonStopped;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -35,6 +34,7 @@ class OfficeTest {
     Path folder;
 
     private final List<String> sent = new ArrayList<>();
+    private final List<String> hosts = new ArrayList<>();
     private HttpServer server;
     private int status = 200;
 
@@ -44,6 +44,7 @@ class OfficeTest {
         server.createContext("/", exchange -> {
             String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
             sent.add(exchange.getRequestURI().getPath() + " " + body);
+            hosts.add(String.valueOf(exchange.getRequestHeaders().getFirst("Host")));
             byte[] answer = "{\"detail\":\"Not so.\"}".getBytes(StandardCharsets.UTF_8);
             exchange.sendResponseHeaders(status, answer.length);
             exchange.getResponseBody().write(answer);
@@ -57,14 +58,16 @@ class OfficeTest {
         server.stop(0);
     }
 
-    private FrontDoor door() {
-        URI at = URI.create("http://127.0.0.1:" + server.getAddress().getPort());
-        return Doors.at(at, at, at, at, "key").supplyStock();
+    private Doors doors() {
+        String at = "http://127.0.0.1:" + server.getAddress().getPort();
+        URI supply = URI.create(at);
+        URI sites = URI.create("http://localhost:" + server.getAddress().getPort());
+        return Doors.at(supply, sites, supply, supply, "key");
     }
 
     private Office office(String... lines) throws IOException {
         Files.writeString(folder.resolve("1-buying.jsonl"), "# what was bought\n" + String.join("", lines));
-        return Office.read(folder, door());
+        return Office.read(folder, doors().supplyStock(), doors().siteInstalls());
     }
 
     @Test
@@ -106,5 +109,17 @@ class OfficeTest {
         assertThatThrownBy(() -> office("{\"at\":\"2026-03-02T14:00:00Z\",\"post\":\"/purchases\",\"body\":{}}\n"))
                 .isInstanceOf(SeasonStopped.class)
                 .hasMessage("1-buying.jsonl line 2 has no [by].");
+    }
+
+    @Test
+    void a_step_goes_through_the_door_it_names_and_an_unknown_door_stops_the_season() throws IOException {
+        String site = NAME.replace("\"post\"", "\"door\":\"site-installs\",\"post\"");
+        office(NAME, site).doUntil(Instant.MAX, moment -> {});
+
+        assertThat(hosts.get(0)).startsWith("127.0.0.1");
+        assertThat(hosts.get(1)).startsWith("localhost");
+        assertThatThrownBy(() -> office(NAME.replace("\"post\"", "\"door\":\"kitchen\",\"post\"")))
+                .hasMessageContaining("kitchen")
+                .hasMessageContaining("line 2");
     }
 }

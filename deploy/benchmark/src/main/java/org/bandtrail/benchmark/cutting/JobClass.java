@@ -12,7 +12,7 @@ import org.bandtrail.siteinstalls.cuttingstock.Stock;
 
 /** Kinds of jobs; each makes a job from a number of pieces, a number of part reels and a seed. */
 enum JobClass {
-    /** Tape for a walk: girths of 480 to 2,600 mm with overlap, to 5 mm; part reels up to 25 m; rests from 560 mm keep. */
+    /** Tape for a walk: girths of 480 to 2,600 mm with overlap, to 5 mm; part reels to 25 m; rests from 560 mm keep. */
     TAPE {
         @Override
         void fill(Draft draft, int pieces, int parts) {

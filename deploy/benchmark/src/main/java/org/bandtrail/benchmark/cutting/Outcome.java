@@ -22,7 +22,8 @@ record Outcome(JobUnderTest test, FirstFitDecreasing firstFit, CuttingPlan plan,
     }
 
     String line() {
-        return "%-9s %5d pieces %4d part reels seed %d: %5d ms, scrap %6d (bound %6d, first fit %6d), new %3d (bound %3d, first fit %3d)%s%s%s"
+        return ("%-9s %5d pieces %4d part reels seed %d: %5d ms, scrap %6d (bound %6d, first fit %6d),"
+                        + " new %3d (bound %3d, first fit %3d)%s%s%s")
                 .formatted(
                         test.cls(),
                         test.pieces(),

@@ -1,6 +1,6 @@
 /**
- * Cutting stock: which piece comes off which reel, so that least material is wasted. Pure functions of pieces, reels and
- * rules, without time of their own, without chance of their own and without Spring; the way in is
+ * Cutting stock: which piece comes off which reel, so that least material is wasted. Pure functions of pieces, reels
+ * and rules, without time of their own, without chance of their own and without Spring; the way in is
  * {@link org.bandtrail.siteinstalls.cuttingstock.CuttingPlanner}. A plan says with it how good it is: the least scrap
  * any plan could make, and whether this one is proven to make no more. All lengths are whole millimetres.
  *

@@ -40,7 +40,8 @@ class KnownOptimaTest {
 
     /** Optima computed by a general MIP solver (check-values.md D3); first fit takes 48 for the last. */
     @ParameterizedTest
-    @CsvSource({"PM_u010_01.txt, 5", "PM_u020_01.txt, 7", "PM_u030_01.txt, 12", "PM_u060_01.txt, 25", "PM_u120_01.txt, 47"})
+    @CsvSource({"PM_u010_01.txt, 5", "PM_u020_01.txt, 7", "PM_u030_01.txt, 12", "PM_u060_01.txt, 25",
+        "PM_u120_01.txt, 47"})
     void the_files_of_the_literature_are_solved_and_proven(String file, int reels) {
         CuttingPlan plan = CuttingPlanner.plan(Classic.file(file), Patience.endless());
 

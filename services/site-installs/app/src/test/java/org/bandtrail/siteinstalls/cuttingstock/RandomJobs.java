@@ -12,7 +12,10 @@ record RandomJobs(boolean piece, long lengthMm, boolean opened, int cost) {
     static RandomJobs any(RandomGenerator random) {
         boolean piece = random.nextInt(100) < 60;
         return new RandomJobs(
-                piece, piece ? 1 + random.nextInt(60) : 20 + random.nextInt(140), random.nextBoolean(), random.nextInt(3));
+                piece,
+                piece ? 1 + random.nextInt(60) : 20 + random.nextInt(140),
+                random.nextBoolean(),
+                random.nextInt(3));
     }
 
     static CuttingJob job(List<RandomJobs> steps) {

@@ -68,8 +68,8 @@ public record CutTask(
     }
 
     /**
-     * What is gone when pieces of this weight come off a reel, in mm: their weight, and the rest if it is scrap. When the
-     * last cut takes less than a whole allowance it counts as whole, so that scrap alone makes the difference.
+     * What is gone when pieces of this weight come off a reel, in mm: their weight, and the rest if it is scrap. When
+     * the last cut takes less than a whole allowance it counts as whole, so that scrap alone makes the difference.
      */
     public long taken(int reel, long weight) {
         return lengths[reel] - weight >= usable ? weight : Math.max(lengths[reel], weight);

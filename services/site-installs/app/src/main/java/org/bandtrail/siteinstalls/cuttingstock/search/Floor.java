@@ -1,7 +1,8 @@
 package org.bandtrail.siteinstalls.cuttingstock.search;
 
 /**
- * The bound that counting alone gives: what is cut weighs what it weighs, and new reels are needed for what the part reels do not hold.
+ * The bound that counting alone gives: what is cut weighs what it weighs, and new reels are needed for what the
+ * part reels do not hold.
  */
 final class Floor {
 

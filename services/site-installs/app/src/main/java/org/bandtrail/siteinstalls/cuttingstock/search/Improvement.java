@@ -117,7 +117,8 @@ final class Improvement {
         Score next = score.plus(after).minus(before);
         long gathered = 0;
         for (int i = 0; i < reels.length; i++) {
-            gathered += emptySquared(reels[i], Refill.weight(task, filled[i])) - emptySquared(reels[i], now.weight(reels[i]));
+            gathered += emptySquared(reels[i], Refill.weight(task, filled[i]))
+                    - emptySquared(reels[i], now.weight(reels[i]));
         }
         boolean better = next.cost() < score.cost() || next.cost() == score.cost() && gathered > 0;
         boolean even = next.cost() == score.cost() && gathered == 0 && next.compareTo(score) <= 0;

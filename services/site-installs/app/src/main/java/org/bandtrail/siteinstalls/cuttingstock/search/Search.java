@@ -79,7 +79,10 @@ public final class Search {
         Regions regions = new Regions(task, chance, over);
         improvement.offer(improvement.best());
         int idle = 0;
-        for (int i = 0; i < tries && idle < IDLE && improvement.bestScore().cost() > bound && !over.getAsBoolean(); i++) {
+        for (int i = 0; i < tries && idle < IDLE && !over.getAsBoolean(); i++) {
+            if (improvement.bestScore().cost() <= bound) {
+                break;
+            }
             Layout next = regions.step(improvement.now());
             long before = improvement.bestScore().cost();
             if (next != null) {

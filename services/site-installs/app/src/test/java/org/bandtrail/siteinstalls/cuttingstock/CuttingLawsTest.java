@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,7 +35,7 @@ class CuttingLawsTest {
             for (ReelCuts cuts : plan.reels()) {
                 assertThat(used.add(cuts.stockId())).isTrue();
                 assertThat(cuts.piecesMm() + cuts.leftoverMm() + cuts.scrapMm() + cuts.bladeMm())
-                        .isEqualTo(lengths(job).get(cuts.stockId()));
+                        .isEqualTo(Objects.requireNonNull(lengths(job).get(cuts.stockId())));
             }
         });
     }

@@ -73,14 +73,14 @@ final class Filling {
      * @param order in which reels are tried
      * @param steps how much scrap is accepted on a reel, in mm, first try first
      */
-    Layout bySums(int[] order, int[] steps, Chance chance, boolean shuffled) {
+    Layout bySums(int[] order, int[] steps, Chance chance) {
         Layout layout = new Layout(task);
         Pool pool = new Pool(task, task.pieces());
         pool.add(layout.uncut());
         for (int step : steps) {
             for (int reel : order) {
                 if (layout.weight(reel) == 0 && pool.size() > 0) {
-                    fill(layout, reel, pool, step, chance, shuffled);
+                    fill(layout, reel, pool, step, chance);
                 }
             }
         }
@@ -88,13 +88,13 @@ final class Filling {
         return layout;
     }
 
-    private void fill(Layout layout, int reel, Pool pool, int accepted, Chance chance, boolean shuffled) {
+    private void fill(Layout layout, int reel, Pool pool, int accepted, Chance chance) {
         int capacity = task.capacity(reel);
         if (pool.weight() <= capacity && task.taken(reel, pool.weight()) - pool.weight() <= accepted) {
             layout.put(reel, pool.takeAll());
             return;
         }
-        Pool bench = bench(pool, chance, shuffled);
+        Pool bench = bench(pool, chance);
         Reach reach = bench.reach(capacity);
         int sum = reach.largest(capacity);
         if (sum > 0 && task.taken(reel, sum) - sum <= accepted) {
@@ -104,18 +104,16 @@ final class Filling {
     }
 
     /** A part of the pool that is small enough to add up quickly, or all of it. */
-    private static Pool bench(Pool pool, Chance chance, boolean shuffled) {
+    private static Pool bench(Pool pool, Chance chance) {
         pool.lightestFirst();
-        if (shuffled || pool.size() > BENCH) {
+        if (pool.size() > BENCH) {
             pool.shuffle(chance);
         }
         boolean[] marked = new boolean[pool.size()];
         Arrays.fill(marked, 0, Math.min(BENCH, marked.length), true);
         Pool bench = pool.emptyCopy();
         bench.add(pool.take(marked));
-        if (!shuffled) {
-            bench.lightestFirst();
-        }
+        bench.lightestFirst();
         return bench;
     }
 }

@@ -122,8 +122,8 @@ public final class Search {
             if (over.getAsBoolean()) {
                 break;
             }
-            starts.add(filling.bySums(order, new int[] {Integer.MAX_VALUE}, chance, false));
-            starts.add(filling.bySums(order, new int[] {0, 3, 20, Integer.MAX_VALUE}, chance, false));
+            starts.add(filling.bySums(order, new int[] {Integer.MAX_VALUE}, chance));
+            starts.add(filling.bySums(order, new int[] {0, 3, 20, Integer.MAX_VALUE}, chance));
         }
         Comparator<Layout> cheapest = Comparator.comparing(Layout::score);
         Comparator<Layout> fewest = Comparator.comparing(Layout::opened);

@@ -58,8 +58,9 @@ final class ImportController {
     @PostMapping("/tree-imports/{importId}/store")
     @Operation(
             summary = "Store what a preview showed as ready",
-            description = "All or none, in one transaction. Rows with problems must be left out on purpose, by"
-                    + " onlyReady. Refused when one of the trees was registered since.")
+            description = "Refused when one of the trees was registered since. Rows with problems must be left out on"
+                    + " purpose, by onlyReady. Up to 5,000 trees are stored at once; more go in by pages after the"
+                    + " answer, also over a restart: look at the import for how far it is.")
     Stored store(
             @PathVariable String importId,
             @Valid @RequestBody Store request,
@@ -68,7 +69,7 @@ final class ImportController {
                 request.commandId(),
                 List.of(importId, request),
                 Stored.class,
-                () -> new Stored(imports.store(importId, request.onlyReady(), person.id())));
+                () -> Stored.of(imports.store(importId, request.onlyReady(), person.id())));
     }
 
     @GetMapping("/tree-imports/{importId}")
@@ -88,7 +89,13 @@ final class ImportController {
 
     record Store(@NotNull UUID commandId, boolean onlyReady) {}
 
-    record Stored(int stored) {}
+    /** Trees stored so far, of how many, and whether that is all. */
+    record Stored(int stored, int total, boolean finished) {
+        static Stored of(KeptPreview preview) {
+            KeptPreview.Progress progress = preview.progress();
+            return new Stored(progress == null ? 0 : progress.done(), preview.ready(), preview.stored() != null);
+        }
+    }
 
     /** One ready row of the sample. */
     record Row(int row, String treeId, String siteId, String tag, String species, long girthMm) {}

@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param selected rows that meet the conditions
  * @param ready rows that can be stored
  * @param stored trees stored, null before
- * @param progress of storing, null before
+ * @param progress of storing, null before it was begun
+ * @param leftOut trees somebody else registered while it was stored
  */
 public record KeptPreview(
         String importId,
@@ -21,12 +22,13 @@ public record KeptPreview(
         int selected,
         int ready,
         @Nullable Integer stored,
-        @Nullable Progress progress) {
+        @Nullable Progress progress,
+        List<String> leftOut) {
 
     /**
      * How far storing is.
      *
-     * @param done trees written; they count only when all are
+     * @param done trees stored so far
      * @param total trees to write
      */
     public record Progress(int done, int total) {}
@@ -38,6 +40,7 @@ public record KeptPreview(
      * @throws ImportRefused if it was stored before, or rows are not ready and nobody agreed
      */
     public void requireStorable(boolean onlyReady) {
+        requireNotRunning();
         if (stored != null) {
             throw new ImportRefused.StoredBefore(importId, stored);
         }
@@ -56,6 +59,17 @@ public record KeptPreview(
             List<String> some =
                     taken.stream().map(TreeId::value).sorted().limit(5).toList();
             throw new ImportRefused.RegisterChanged(importId, some);
+        }
+    }
+
+    /**
+     * Makes sure that it is not being stored right now, for then it can neither be stored again nor looked at anew.
+     *
+     * @throws ImportRefused.StoredBefore with the trees stored so far
+     */
+    public void requireNotRunning() {
+        if (stored == null && progress != null) {
+            throw new ImportRefused.StoredBefore(importId, progress.done());
         }
     }
 }

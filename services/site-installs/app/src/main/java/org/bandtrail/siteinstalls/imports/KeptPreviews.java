@@ -8,31 +8,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.bandtrail.kernel.PersonId;
+import org.bandtrail.kernel.TreeId;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
-import org.springframework.transaction.PlatformTransactionManager;
-import org.springframework.transaction.TransactionDefinition;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /** Keeps previews and their ready rows exactly as shown. */
 @Repository
 class KeptPreviews {
-    private static final int PAGE = 5_000;
+    /** Rows of a page. */
+    static final int PAGE = 5_000;
     private final JdbcClient jdbc;
-    private final TransactionTemplate beside;
 
-    KeptPreviews(JdbcClient jdbc, PlatformTransactionManager transactions) {
+    KeptPreviews(JdbcClient jdbc) {
         this.jdbc = jdbc;
-        this.beside = new TransactionTemplate(transactions);
-        this.beside.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
     }
 
     /** Keeps a preview in place of an earlier one of the same file and mapping. */
     void keep(String importId, Preview preview, PersonId by, Instant now) {
-        jdbc.sql("DELETE FROM tree_import_progress WHERE import_id = ?")
-                .param(importId)
-                .update();
         jdbc.sql("DELETE FROM tree_import WHERE import_id = ?").param(importId).update();
         jdbc.sql("""
                         INSERT INTO tree_import (import_id, previewed_by, previewed_at, row_count, selected, ready)
@@ -84,9 +77,7 @@ class KeptPreviews {
     /** A preview with how far storing is, empty if none is kept. */
     Optional<KeptPreview> one(String importId) {
         return jdbc.sql("""
-                        SELECT tree_import.*, done, total
-                        FROM tree_import LEFT JOIN tree_import_progress USING (import_id)
-                        WHERE import_id = ?""").param(importId).query(KeptPreviews::preview).optional();
+                        SELECT * FROM tree_import WHERE import_id = ?""").param(importId).query(KeptPreviews::preview).optional();
     }
 
     /** As {@link #one}, and nobody else can store it until the transaction ends. */
@@ -106,32 +97,63 @@ class KeptPreviews {
                 .list();
     }
 
-    /** Shows how far storing is, in a transaction of its own so that others see it at once. */
-    void showProgress(String importId, int done, int total, Instant now) {
-        beside.executeWithoutResult(status -> jdbc.sql("""
-                        INSERT INTO tree_import_progress (import_id, done, total, seen_at) VALUES (?, ?, ?, ?)
-                        ON CONFLICT (import_id) DO UPDATE SET done = excluded.done, total = excluded.total,
-                            seen_at = excluded.seen_at""")
-                .params(importId, done, total, now.atOffset(ZoneOffset.UTC))
-                .update());
+    /** Notes that somebody said it is to be stored. */
+    void begin(String importId, PersonId by, Instant now) {
+        jdbc.sql("UPDATE tree_import SET storing_by = ?, storing_at = ? WHERE import_id = ?")
+                .params(by.value(), now.atOffset(ZoneOffset.UTC), importId)
+                .update();
     }
 
-    /** Notes that it was stored. */
-    void markStored(String importId, int stored) {
-        jdbc.sql("UPDATE tree_import SET stored = ? WHERE import_id = ?")
-                .params(stored, importId)
+    /**
+     * Where the storing of an import is.
+     *
+     * @param by who said it is to be stored
+     * @param doneRow the last row that was dealt with
+     */
+    record Begun(PersonId by, int doneRow) {}
+
+    /** Where the storing of an import is that was begun. */
+    Begun begun(String importId) {
+        return jdbc.sql("SELECT storing_by, done_row FROM tree_import WHERE import_id = ?")
+                .param(importId)
+                .query((row, number) -> new Begun(new PersonId(row.getString(1)), row.getInt(2)))
+                .single();
+    }
+
+    /** The import begun first of those not finished, locked until the transaction ends; one that others hold is not. */
+    Optional<String> unfinished() {
+        return jdbc.sql("""
+                        SELECT import_id FROM tree_import WHERE storing_at IS NOT NULL AND stored IS NULL
+                        ORDER BY storing_at, import_id LIMIT 1 FOR UPDATE SKIP LOCKED""")
+                .query(String.class)
+                .optional();
+    }
+
+    /** Notes that a page was dealt with; the last page, which is not full, ends the import. */
+    void advance(String importId, List<ReadyTree> page, List<TreeId> leftOut) {
+        jdbc.sql("""
+                        UPDATE tree_import SET done = done + :stored, done_row = greatest(done_row, :row),
+                            left_out = left_out || CAST(:leftOut AS text[]),
+                            stored = CASE WHEN :last THEN done + :stored END
+                        WHERE import_id = :importId""")
+                .param("stored", page.size() - leftOut.size())
+                .param("row", page.isEmpty() ? 0 : page.getLast().row())
+                .param("leftOut", leftOut.stream().map(TreeId::value).toArray(String[]::new))
+                .param("last", page.size() < PAGE)
+                .param("importId", importId)
                 .update();
     }
 
     private static KeptPreview preview(ResultSet row, int number) throws SQLException {
-        Integer total = row.getObject("total", Integer.class);
+        boolean begun = row.getObject("storing_at") != null;
         return new KeptPreview(
                 row.getString("import_id"),
                 row.getInt("row_count"),
                 row.getInt("selected"),
                 row.getInt("ready"),
                 row.getObject("stored", Integer.class),
-                total == null ? null : new KeptPreview.Progress(row.getInt("done"), total));
+                begun ? new KeptPreview.Progress(row.getInt("done"), row.getInt("ready")) : null,
+                List.of((String[]) row.getArray("left_out").getArray()));
     }
 
     private static @Nullable String[] texts(List<ReadyTree> rows, Function<ReadyTree, @Nullable String> value) {

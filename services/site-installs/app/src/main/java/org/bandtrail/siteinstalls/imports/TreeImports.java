@@ -5,7 +5,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Collection;
@@ -15,14 +14,11 @@ import java.util.Locale;
 import java.util.Set;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
-import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
 import org.bandtrail.siteinstalls.sites.Sites;
-import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
-import org.bandtrail.siteinstalls.trees.TreeRegistration;
 import org.bandtrail.siteinstalls.trees.Trees;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
@@ -34,7 +30,7 @@ class TreeImports {
     private final Work work;
     private final Sites sites;
     private final Trees trees;
-    private final TreeRegistration registration;
+    private final ImportStoring storing;
     private final CutPolicies policies;
     private final KeptPreviews kept;
     private final ObjectProvider<Projectors> projectors;
@@ -44,7 +40,7 @@ class TreeImports {
             Work work,
             Sites sites,
             Trees trees,
-            TreeRegistration registration,
+            ImportStoring storing,
             CutPolicies policies,
             KeptPreviews kept,
             ObjectProvider<Projectors> projectors,
@@ -52,7 +48,7 @@ class TreeImports {
         this.work = work;
         this.sites = sites;
         this.trees = trees;
-        this.registration = registration;
+        this.storing = storing;
         this.policies = policies;
         this.kept = kept;
         this.projectors = projectors;
@@ -66,35 +62,20 @@ class TreeImports {
         Preview preview = Previewing.of(
                 file, mapping, register(), policies.on(today).values().girth());
         return work.inOneTransaction(() -> {
+            kept.locked(importId(file, mapping)).ifPresent(KeptPreview::requireNotRunning);
             kept.keep(importId(file, mapping), preview, by, clock.instant());
             return preview;
         });
     }
 
     /**
-     * Stores the ready rows of a preview, all or none, inside a work.
+     * Begins to store the ready rows of a preview, inside a work, see {@link ImportStoring#begin}.
      *
-     * @return how many trees were stored
-     * @throws ImportRefused if the preview is unknown, stored before, not all ready, or the register has changed
+     * @return how it stands
      */
-    int store(String importId, boolean onlyReady, PersonId by) {
+    KeptPreview store(String importId, boolean onlyReady, PersonId by) {
         waitForRows();
-        KeptPreview preview = kept.locked(importId).orElseThrow(() -> new ImportRefused.Unknown(importId));
-        preview.requireStorable(onlyReady);
-        Instant now = clock.instant();
-        int stored = 0;
-        List<ReadyTree> page = kept.rowsAfter(importId, 0);
-        while (!page.isEmpty()) {
-            preview.requireNew(
-                    register().taken(page.stream().map(ReadyTree::treeId).toList()));
-            registration.register(
-                    page.stream().map(row -> command(row, by, now)).toList());
-            stored += page.size();
-            kept.showProgress(importId, stored, preview.ready(), now);
-            page = kept.rowsAfter(importId, page.getLast().row());
-        }
-        kept.markStored(importId, stored);
-        return stored;
+        return storing.begin(importId, onlyReady, by);
     }
 
     /** The identity of a preview: the same file with the same mapping is the same import. */
@@ -107,24 +88,6 @@ class TreeImports {
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("Every Java platform has SHA-256", impossible);
         }
-    }
-
-    private static RegisterTree command(ReadyTree row, PersonId by, Instant now) {
-        Instant measured = row.measured() == null
-                ? now
-                : row.measured().atStartOfDay(ZoneOffset.UTC).toInstant();
-        return new RegisterTree(
-                row.treeId(),
-                row.siteId(),
-                row.tag(),
-                row.species(),
-                row.more().speciesCode(),
-                row.more().position(),
-                row.girth(),
-                row.more().girthHeight(),
-                row.more().note(),
-                by,
-                new Occurred(measured, now));
     }
 
     /** Sites and trees entered a moment ago must be seen, so the rows are given time to catch up. */

@@ -1,7 +1,8 @@
 package org.bandtrail.frontdesk.trees;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
 import org.bandtrail.frontdesk.neighbours.field.Installs;
@@ -9,9 +10,6 @@ import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.springframework.core.io.ByteArrayResource;
-import org.springframework.http.HttpEntity;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.LinkedMultiValueMap;
@@ -24,8 +22,8 @@ import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /**
- * A tree list in three steps: the file, what its columns mean, and the preview with every problem. The file travels in
- * the form between the steps, so nothing is kept here.
+ * A tree list in three steps: the file, what its columns mean, and the preview with every problem. Site-installs keeps
+ * the file for a day between the steps, so nothing is kept here.
  */
 @Controller
 class ImportController {
@@ -42,38 +40,42 @@ class ImportController {
 
     @PostMapping("/import/columns")
     String columns(@RequestParam MultipartFile file, Model page) throws IOException {
-        String text = TreeFile.text(file.getBytes());
-        if (text.isBlank()) {
-            page.addAttribute(
-                    "problem",
-                    Entered.unfit("The file is empty", "Choose a CSV file whose first line names the columns."));
+        String sentName = file.getOriginalFilename();
+        String name = sentName == null || sentName.isBlank() ? "trees.csv" : sentName;
+        try {
+            Installs.ImportFile kept = installs.tell()
+                    .upload("/tree-imports/files", part(file.getBytes(), name), Installs.ImportFile.class);
+            page.addAttribute("notes", kept.notes());
+            return mapping(page, kept.fileId(), kept.columns(), name, Entered.fresh(kept.proposal()));
+        } catch (NeighbourRefused refused) {
+            page.addAttribute("problem", refused.problem());
             return "import";
         }
-        String name = file.getOriginalFilename();
-        return mapping(page, text, name == null ? "trees.csv" : name, Entered.fresh(Map.of()));
     }
 
     @PostMapping("/import/preview")
     String preview(
-            @RequestParam String text,
+            @RequestParam String fileId,
             @RequestParam String fileName,
+            @RequestParam(name = "columnName") List<String> columns,
             @RequestParam MultiValueMap<String, String> sent,
             Model page) {
-        Form form = new Form(sent);
-        Map<String, Object> mapping = form.columns()
+        Map<String, Object> mapping = new Form(sent)
+                .columns()
                 .text("siteColumn", "siteId", "tagColumn", "speciesColumn", "girthColumn", "dbhColumn", "unit")
-                .text("dateColumn", "aliveColumn", "aliveValue")
+                .text("dateColumn", "aliveColumn", "aliveValue", "genusColumn", "codeColumn", "latColumn", "lonColumn")
+                .text("heightColumn", "noteColumn")
                 .done();
         try {
             page.addAttribute(
                     "preview",
                     installs.tell()
-                            .upload(
-                                    "/tree-imports/preview",
-                                    parts(text, fileName, mapping),
+                            .post(
+                                    "/tree-imports/files/%s/preview".formatted(fileId),
+                                    mapping,
                                     Installs.ImportPreview.class));
         } catch (NeighbourRefused refused) {
-            return mapping(page, text, fileName, Entered.again(sent, refused.problem()));
+            return mapping(page, fileId, columns, fileName, Entered.again(sent, refused.problem()));
         }
         page.addAttribute("fileName", fileName);
         return "import-preview";
@@ -87,31 +89,43 @@ class ImportController {
                         "/tree-imports/" + importId + "/store",
                         new Form(sent).body().put("onlyReady", true).done(),
                         Installs.Stored.class);
+        if (!stored.finished()) {
+            return "redirect:/import/" + importId;
+        }
         next.addFlashAttribute(
                 "done", stored.stored() == 1 ? "One tree is stored." : stored.stored() + " trees are stored.");
         return "redirect:/trees";
     }
 
-    private String mapping(Model page, String text, String fileName, Entered entered) {
-        page.addAttribute("columns", TreeFile.columns(text));
-        page.addAttribute("text", text);
+    /** How far a large import is; until its end the browser asks again by itself, without any script. */
+    @GetMapping("/import/{importId}")
+    String progress(@PathVariable String importId, Model page, HttpServletResponse response) {
+        Installs.Import one =
+                installs.tell().get("/tree-imports/" + importId, Map.of(), Installs.Import.class);
+        if (one.stored() == null && one.progress() != null) {
+            response.setHeader("Refresh", "3");
+        }
+        page.addAttribute("one", one);
+        return "import-progress";
+    }
+
+    private String mapping(Model page, String fileId, List<String> columns, String fileName, Entered entered) {
+        page.addAttribute("columns", columns);
+        page.addAttribute("fileId", fileId);
         page.addAttribute("fileName", fileName);
         page.addAttribute("sites", installs.sites());
         page.addAttribute("entered", entered);
         return "import-columns";
     }
 
-    private static MultiValueMap<String, Object> parts(String text, String name, Map<String, Object> mapping) {
-        HttpHeaders json = new HttpHeaders();
-        json.setContentType(MediaType.APPLICATION_JSON);
+    private static MultiValueMap<String, Object> part(byte[] bytes, String name) {
         MultiValueMap<String, Object> parts = new LinkedMultiValueMap<>();
-        parts.add("file", new ByteArrayResource(text.getBytes(StandardCharsets.UTF_8)) {
+        parts.add("file", new ByteArrayResource(bytes) {
             @Override
             public String getFilename() {
                 return name;
             }
         });
-        parts.add("mapping", new HttpEntity<>(mapping, json));
         return parts;
     }
 }

@@ -3,6 +3,7 @@ package org.bandtrail.frontdesk.neighbours.field;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.bandtrail.frontdesk.neighbours.Problem;
 import org.jspecify.annotations.Nullable;
 
@@ -135,6 +136,20 @@ public final class Installs {
             String problem,
             @Nullable String advice) {}
 
-    /** How many trees were stored. */
-    public record Stored(long stored) {}
+    /** A kept file: its columns and what they probably mean, by the names of the form's fields. */
+    public record ImportFile(
+            String fileId, List<String> columns, List<String> notes, Map<String, String> proposal) {}
+
+    /** Trees stored so far, of how many, and whether that is all. */
+    public record Stored(long stored, long total, boolean finished) {}
+
+    /** An import; stored is null before its end, progress before its beginning. */
+    public record Import(
+            String importId,
+            @Nullable Long stored,
+            @Nullable ImportProgress progress,
+            List<String> leftOut) {}
+
+    /** Trees stored so far, of how many. */
+    public record ImportProgress(long done, long total) {}
 }

@@ -1,6 +1,8 @@
 package org.bandtrail.siteinstalls.cuttingstock.search;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -21,6 +23,7 @@ final class Bounding {
     private final long ceiling;
     private final long floor;
     private final BooleanSupplier over;
+    private final Set<String> learnt = new HashSet<>();
     private long bound;
     private long[] bestPrices;
 
@@ -79,8 +82,8 @@ final class Bounding {
         }
     }
 
-    void addIfNew(Column column) {
-        if (master.columns().stream().noneMatch(column::same)) {
+    private void addIfNew(Column column) {
+        if (learnt.add(column.name())) {
             master.add(column);
         }
     }

@@ -43,8 +43,8 @@ record Column(int cls, int[] kinds, int[] counts, long cost) {
         return all;
     }
 
-    /** Two columns that cut the same. */
-    boolean same(Column other) {
-        return cls == other.cls && Arrays.equals(kinds, other.kinds) && Arrays.equals(counts, other.counts);
+    /** The same for columns that cut the same. */
+    String name() {
+        return cls + Arrays.toString(kinds) + Arrays.toString(counts);
     }
 }

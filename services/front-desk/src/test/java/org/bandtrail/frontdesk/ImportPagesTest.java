@@ -35,7 +35,8 @@ class ImportPagesTest {
                 .getContentAsString();
         assertThat(page)
                 .contains("trees.xlsx", "the first one is read")
-                .contains("<option value=\"ref\" selected=\"selected\">", "<option value=\"dbh_cm\" selected=\"selected\">")
+                .contains("<option value=\"ref\" selected=\"selected\">")
+                .contains("<option value=\"dbh_cm\" selected=\"selected\">")
                 .contains("<option value=\"cm\" selected=\"selected\">", "name=\"fileId\" value=\"FILE-1\"");
     }
 

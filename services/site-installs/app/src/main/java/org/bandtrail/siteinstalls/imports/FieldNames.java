@@ -17,7 +17,8 @@ public final class FieldNames {
 
     static {
         SPELLINGS.put("siteColumn", List.of("site", "site_id", "plot"));
-        SPELLINGS.put("tagColumn", List.of("ref", "tag", "tree_id", "treeid", "tree_ref", "tree_number", "number", "id"));
+        SPELLINGS.put(
+                "tagColumn", List.of("ref", "tag", "tree_id", "treeid", "tree_ref", "tree_number", "number", "id"));
         SPELLINGS.put("genusColumn", List.of("genus"));
         SPELLINGS.put(
                 "speciesColumn",

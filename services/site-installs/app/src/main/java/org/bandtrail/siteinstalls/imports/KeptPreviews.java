@@ -76,8 +76,10 @@ class KeptPreviews {
 
     /** A preview with how far storing is, empty if none is kept. */
     Optional<KeptPreview> one(String importId) {
-        return jdbc.sql("""
-                        SELECT * FROM tree_import WHERE import_id = ?""").param(importId).query(KeptPreviews::preview).optional();
+        return jdbc.sql("SELECT * FROM tree_import WHERE import_id = ?")
+                .param(importId)
+                .query(KeptPreviews::preview)
+                .optional();
     }
 
     /** As {@link #one}, and nobody else can store it until the transaction ends. */

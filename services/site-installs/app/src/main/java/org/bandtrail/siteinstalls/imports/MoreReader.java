@@ -45,12 +45,14 @@ final class MoreReader {
         try {
             position = position();
         } catch (IllegalArgumentException wrong) {
-            good = wrong(mapping.latColumn(), wrong, "Write degrees in WGS 84, such as 40.4417301; south and west minus.");
+            good = wrong(
+                    mapping.latColumn(), wrong, "Write degrees in WGS 84, such as 40.4417301; minus is south or west.");
         }
         try {
             height = height();
         } catch (IllegalArgumentException wrong) {
-            good = wrong(mapping.heightColumn(), wrong, "Write the height above ground with its unit, such as 1300 mm.");
+            good = wrong(
+                    mapping.heightColumn(), wrong, "Write the height above ground with its unit, such as 1300 mm.");
         }
         return good ? new ReadyTree.More(code, position, height, value(mapping.noteColumn())) : null;
     }

@@ -52,7 +52,8 @@ final class XlsxInventory implements InventoryFile {
         requireModest(file);
         try {
             // Closed by nobody on purpose: it reads from memory, and rows are read from it until the last.
-            ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(file), new ReadingOptions(true, false));
+            ReadableWorkbook book =
+                    new ReadableWorkbook(new ByteArrayInputStream(file), new ReadingOptions(true, false));
             Iterator<org.dhatim.fastexcel.reader.Row> rows =
                     book.getFirstSheet().openStream().iterator();
             if (!rows.hasNext()) {

@@ -40,7 +40,7 @@ class PlanPagesTest {
             delimiter = '|',
             value = {
                 "/plans?from=2026-06-17     | 2 plans</b> with 3 trees in these two weeks; one is not agreed yet | Heron",
-                "/plans?from=2026-06-17     | Tue 16 Jun                | 2 trees, agreed",
+                "/plans?from=2026-06-17     | <th scope=\"col\">Heron</th> | 2 trees, agreed",
                 "/plans?from=2026-06-17     | data-crew=\"Otter\"         | one tree, drafted",
                 "/plans/2026-06-16-C-HERON  | 3 bands on 2 trees        | The depot does not have all it takes.",
                 "/plans/2026-06-16-C-HERON  | not checked as a host     | &lt;b&gt;AILAL&lt;/b&gt;",

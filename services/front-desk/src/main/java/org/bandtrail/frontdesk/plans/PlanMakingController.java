@@ -155,13 +155,17 @@ class PlanMakingController {
                 "choice",
                 choice.rows().stream()
                         .filter(tree -> tree.girthMm() != null)
-                        .filter(tree -> !entered.chose("tree", tree.treeId()))
                         .toList());
         page.addAttribute(
                 "unmeasured",
                 choice.rows().stream().filter(tree -> tree.girthMm() == null).count());
         page.addAttribute("more", choice.next() != null);
         page.addAttribute("chosen", entered.all("tree"));
+        page.addAttribute(
+                "others",
+                entered.all("tree").stream()
+                        .filter(id -> choice.rows().stream().noneMatch(tree -> tree.treeId().equals(id)))
+                        .toList());
         page.addAttribute("entered", entered);
         page.addAttribute("plan", plan);
         page.addAttribute("checked", checked);

@@ -17,6 +17,7 @@ import org.bandtrail.siteinstalls.consents.Consents;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
 import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
 import org.bandtrail.siteinstalls.proposals.Proposal;
+import org.bandtrail.siteinstalls.sites.Sites;
 import org.bandtrail.siteinstalls.trees.TreeView;
 import org.bandtrail.siteinstalls.trees.Trees;
 import org.bandtrail.siteinstalls.workplans.PlanContent;
@@ -32,11 +33,13 @@ class PlanMaking {
     private final Trees trees;
     private final Consents consents;
     private final CutPolicies policies;
+    private final Sites registered;
 
-    PlanMaking(Trees trees, Consents consents, CutPolicies policies) {
+    PlanMaking(Trees trees, Consents consents, CutPolicies policies, Sites registered) {
         this.trees = trees;
         this.consents = consents;
         this.policies = policies;
+        this.registered = registered;
     }
 
     /**
@@ -49,8 +52,8 @@ class PlanMaking {
         Map<TreeId, TreeView> known =
                 trees.registered(wish.trees().stream().map(PlanWish.Line::treeId).toList());
         requireReady(wish.trees().stream().map(PlanWish.Line::treeId).toList(), known);
-        requireConsent(sites(known.values()), wish.day(), wish.until(), wish.pest());
-        CutPolicyVersion policy = policies.on(wish.day());
+        requireLeave(sites(known.values()), wish.day(), wish.until(), wish.pest());
+        CutPolicyVersion policy = policies.on(wish.day(), null, wish.pest());
         List<PlanTree> planned = new ArrayList<>();
         for (PlanWish.Line line : wish.trees()) {
             TreeView tree = Objects.requireNonNull(known.get(line.treeId()));
@@ -75,7 +78,7 @@ class PlanMaking {
             Collection<TreeId> planned, LocalDate day, LocalDate lastDay, @Nullable String pest) {
         Map<TreeId, TreeView> known = trees.registered(planned);
         requireReady(planned, known);
-        requireConsent(sites(known.values()), day, lastDay, pest);
+        requireLeave(sites(known.values()), day, lastDay, pest);
     }
 
     private static void requireReady(Collection<TreeId> wanted, Map<TreeId, TreeView> known) {
@@ -101,8 +104,11 @@ class PlanMaking {
         return sites;
     }
 
-    private void requireConsent(Collection<String> sites, LocalDate day, LocalDate lastDay, @Nullable String pest) {
+    private void requireLeave(Collection<String> sites, LocalDate day, LocalDate lastDay, @Nullable String pest) {
         for (String site : sites) {
+            registered.closedOn(new SiteId(site)).filter(since -> !since.isAfter(lastDay)).ifPresent(since -> {
+                throw new WorkPlanRefused.SiteIsClosed(new SiteId(site), since, lastDay);
+            });
             for (LocalDate each = day; !each.isAfter(lastDay); each = each.plusDays(1)) {
                 consents.mustHold(new SiteId(site), each, Activity.BANDS, pest);
             }

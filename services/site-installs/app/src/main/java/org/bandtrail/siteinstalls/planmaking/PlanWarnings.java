@@ -59,11 +59,27 @@ class PlanWarnings {
 
     private void aboutTrees(Asked plan, Map<TreeId, TreeView> known, List<String> warnings) {
         Map<TreeId, HostCheckView> latest = checks.latest(plan.trees());
-        named("%s no host. Take %s off the list, or look again", plan, tree -> outcome(latest, tree, "NOT_HOST"), warnings);
-        named("%s perhaps no host. Look again at the bark and the leaves of %s", plan, tree -> outcome(latest, tree, "UNSURE"), warnings);
-        named("%s not checked as a host. Do the host check of %s first", plan, tree -> !latest.containsKey(tree), warnings);
+        named(
+                "%s no host. Take %s off the list, or look again",
+                plan,
+                tree -> outcome(latest, tree, "NOT_HOST"),
+                warnings);
+        named(
+                "%s perhaps no host. Look again at the bark and the leaves of %s",
+                plan,
+                tree -> outcome(latest, tree, "UNSURE"),
+                warnings);
+        named(
+                "%s not checked as a host. Do the host check of %s first",
+                plan,
+                tree -> !latest.containsKey(tree),
+                warnings);
         named("%s gone. Take %s off the list", plan, tree -> isGone(known.get(tree)), warnings);
-        named("%s carrying a band already. Plan %s again only for a second band", plan, tree -> isBanded(known.get(tree)), warnings);
+        named(
+                "%s carrying a band already. Plan %s again only for a second band",
+                plan,
+                tree -> isBanded(known.get(tree)),
+                warnings);
         plans.elsewhere(plan.trees(), plan.plan()).entrySet().stream()
                 .limit(MOST_NAMED)
                 .forEach(each -> warnings.add(
@@ -100,7 +116,8 @@ class PlanWarnings {
 
     /** Bands have to come off again, and for that too somebody must be let in. */
     private void aboutConsents(Asked plan, Map<TreeId, TreeView> known, List<String> warnings) {
-        LocalDate off = plan.lastDay().plusDays(policies.on(plan.day()).values().removeAfterDays());
+        LocalDate off = plan.lastDay()
+                .plusDays(policies.on(plan.day(), null, plan.pest()).values().removeAfterDays());
         known.values().stream().map(TreeView::siteId).distinct().sorted().forEach(site -> consents
                 .validOn(new SiteId(site), plan.day(), Activity.BANDS, plan.pest())
                 .filter(consent -> consent.validUntil() != null && consent.validUntil().isBefore(off))

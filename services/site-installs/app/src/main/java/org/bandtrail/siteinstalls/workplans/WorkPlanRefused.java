@@ -3,6 +3,7 @@ package org.bandtrail.siteinstalls.workplans;
 import java.time.LocalDate;
 import java.util.List;
 import org.bandtrail.eventstore.Refusal;
+import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 
 /** Why a wish about a work plan is refused. */
@@ -132,6 +133,22 @@ public abstract sealed class WorkPlanRefused extends Refusal {
         @Override
         public String problem() {
             return "plan-tree-twice";
+        }
+    }
+
+    /** Nobody works at a site that is closed. */
+    public static final class SiteIsClosed extends WorkPlanRefused {
+        private static final long serialVersionUID = 1L;
+
+        /** @param closedOn since when */
+        public SiteIsClosed(SiteId site, LocalDate closedOn, LocalDate day) {
+            super("Site [%s] is closed from %s on, so nothing is planned there for %s. Choose another site or day."
+                    .formatted(site, closedOn, day));
+        }
+
+        @Override
+        public String problem() {
+            return "plan-site-closed";
         }
     }
 

@@ -88,6 +88,18 @@ class WorkPlansOverHttpTest {
     }
 
     @Test
+    void a_closed_site_is_not_planned() {
+        world("WG", true);
+        ok("/sites/WG/close", """
+                {"commandId":"%s","on":"2026-05-11","reason":"storm"}""".formatted(Http.commandId()));
+        settle();
+        Http.Answer closed = http.post("/work-plans/check", """
+                {"plan":%s}""".formatted(plan("WG", "\"WG-1\"")));
+        assertThat(closed.status()).isEqualTo(409);
+        assertThat(closed.body().path("detail").asString()).contains("Site [WG] is closed from 2026-05-11");
+    }
+
+    @Test
     void what_is_agreed_is_told_and_told_anew_with_each_change_and_nothing_is_needed_once_it_is_called_off() {
         world("WD", true);
         String plan = draft("WD", false, plan("WD", "\"WD-1\""));

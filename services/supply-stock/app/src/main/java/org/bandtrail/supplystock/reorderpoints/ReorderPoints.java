@@ -126,7 +126,7 @@ class ReorderPoints {
                 Planned.of(planned, point),
                 Stated.of(point, at.onHand() + coming),
                 Ends.of(end),
-                note(at, use, item));
+                note(at, use, item, planned));
     }
 
     private static @Nullable Reckoning reckoned(
@@ -142,10 +142,17 @@ class ReorderPoints {
         return planned.quantity() == 0 ? null : Reckoning.ofPlansAlone(planned);
     }
 
-    private static @Nullable String note(ItemAtDepot at, DailyUse use, @Nullable ItemRow item) {
+    private static @Nullable String note(
+            ItemAtDepot at, DailyUse use, @Nullable ItemRow item, PlannedUse planned) {
         if (item == null) {
             return "Item %s is not registered, so its lead time is not known. Register it.".formatted(at.material());
         }
-        return use instanceof DailyUse.TooFewDays tooFew ? tooFew.sentence() : null;
+        if (use instanceof DailyUse.TooFewDays tooFew) {
+            return planned.quantity() == 0
+                    ? tooFew.sentence()
+                    : "Only %d days of use are recorded, too few to forecast; what plans need is reckoned alone."
+                            .formatted(tooFew.daysObserved());
+        }
+        return null;
     }
 }

@@ -86,6 +86,7 @@ class PlannedUseTest {
         assertThat(row(few, 649, need("A", 1, 2, 650)).stated().reorderNow()).isTrue();
         assertThat(row(few, 650, need("A", 1, 2, 650)).stated().reorderNow()).isFalse();
         assertThat(row(few, 650, need("A", 1, 2, 650)).stated().reorderPoint()).isEqualTo(650);
+        assertThat(row(few, 650, need("A", 1, 2, 650)).note()).contains("Only 3 days", "what plans need");
         assertThat(row(few, 0).stated().reorderPoint()).isNull();
     }
 

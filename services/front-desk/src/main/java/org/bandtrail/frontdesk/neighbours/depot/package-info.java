@@ -4,6 +4,8 @@
  * fasteners whole pieces.
  */
 @NullMarked
+@NamedInterface("depot")
 package org.bandtrail.frontdesk.neighbours.depot;
 
 import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.NamedInterface;

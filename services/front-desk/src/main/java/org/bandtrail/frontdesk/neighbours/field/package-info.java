@@ -4,6 +4,8 @@
  * millimetres, moments are UTC.
  */
 @NullMarked
+@NamedInterface("field")
 package org.bandtrail.frontdesk.neighbours.field;
 
 import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.NamedInterface;

@@ -4,6 +4,8 @@
  * whole minor units with their currency.
  */
 @NullMarked
+@NamedInterface("money")
 package org.bandtrail.frontdesk.neighbours.money;
 
 import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.NamedInterface;

@@ -18,6 +18,7 @@ import org.bandtrail.siteinstalls.bands.BandEvent;
 import org.bandtrail.siteinstalls.consents.ConsentEvent;
 import org.bandtrail.siteinstalls.cutplans.CutPlanEvent;
 import org.bandtrail.siteinstalls.hostchecks.HostCheckEvent;
+import org.bandtrail.siteinstalls.meshpieces.MeshPieceEvent;
 import org.bandtrail.siteinstalls.policies.CutPolicyEvent;
 import org.bandtrail.siteinstalls.sites.SiteEvent;
 import org.bandtrail.siteinstalls.trees.TreeEvent;
@@ -57,6 +58,7 @@ class HistoryTest {
                 CutPlanEvent.class,
                 CutPolicyEvent.class,
                 HostCheckEvent.class,
+                MeshPieceEvent.class,
                 SiteEvent.class,
                 TreeEvent.class,
                 WorkPlanEvent.class);

@@ -19,6 +19,7 @@ import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.devices.DeviceKinds;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
 import org.bandtrail.siteinstalls.knownreels.KnownReels;
+import org.bandtrail.siteinstalls.meshpieces.MeshPieces;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
 import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
 import org.bandtrail.siteinstalls.sites.Sites;
@@ -31,7 +32,8 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 /**
- * Opens the books for fittings that arrive together: five questions to the database for all of them. Bands of the same
+ * Opens the books for fittings that arrive together: five questions to the database for all of them
+ * and one more for each piece of reused mesh. Bands of the same
  * delivery see each other, so that two crews' bands on one tree are noticed even when they come at once.
  */
 @Component
@@ -44,6 +46,7 @@ class BandBooks {
     private final KnownReels reels;
     private final CutPolicies policies;
     private final DeviceKinds kinds;
+    private final MeshPieces pieces;
     private final ObjectProvider<Projectors> projectors;
 
     BandBooks(
@@ -53,6 +56,7 @@ class BandBooks {
             KnownReels reels,
             CutPolicies policies,
             DeviceKinds kinds,
+            MeshPieces pieces,
             ObjectProvider<Projectors> projectors) {
         this.sites = sites;
         this.trees = trees;
@@ -60,6 +64,7 @@ class BandBooks {
         this.reels = reels;
         this.policies = policies;
         this.kinds = kinds;
+        this.pieces = pieces;
         this.projectors = projectors;
     }
 
@@ -106,7 +111,10 @@ class BandBooks {
                             ? null
                             : reelsKnown.get(fitting.mesh().reelId()),
                     versions.computeIfAbsent(Asked.of(dated), this::policy),
-                    kinds.named(fitting.details().device()).orElse(null)));
+                    kinds.named(fitting.details().device()).orElse(null),
+                    fitting.meshPiece() == null
+                            ? null
+                            : pieces.named(fitting.meshPiece()).orElse(null)));
             fitted.put(fitting.bandId(), dated.happened());
             onTree.add(fitting.bandId());
             up.put(fitting.treeId(), onTree);

@@ -43,6 +43,7 @@ final class BandCheck {
         check.device();
         check.findings.addAll(CutCheck.findings(fitting, books, check.girth));
         check.findings.addAll(ReelCheck.findings(fitting, books));
+        check.findings.addAll(MeshPieceCheck.findings(fitting, books));
         check.time(when);
         return List.copyOf(check.findings);
     }

@@ -50,6 +50,16 @@ public enum BandFlag {
     GUARD_OPENING_TOO_WIDE("guard-opening-too-wide", "mesh.reelId", true),
     /** The guard does not cover the tape's width. */
     GUARD_TOO_NARROW("guard-too-narrow", "mesh.reelId", true),
+    /** Nobody told of the piece of reused mesh. */
+    MESH_PIECE_UNKNOWN("mesh-piece-unknown", "meshPiece", true),
+    /** The piece hangs on another band, as far as anybody knows. */
+    MESH_PIECE_IN_USE("mesh-piece-in-use", "meshPiece", true),
+    /** Somebody graded the piece as scrap. */
+    MESH_PIECE_SCRAP("mesh-piece-scrap", "meshPiece", true),
+    /** The piece differs from what is known of it: another reel, or longer than it was. */
+    MESH_PIECE_DIFFERS("mesh-piece-differs", "meshPiece", true),
+    /** The crew departed from what was proposed and did not say why. */
+    DEVIATION_UNEXPLAINED("deviation-unexplained", "deviation", true),
     /** Written down days after it was done. */
     RECORDED_LATE("recorded-late", "happenedAt", false),
     /** Done after it was written down: a clock is wrong. */

@@ -14,6 +14,7 @@ import org.bandtrail.kernel.BandId;
 import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.siteinstalls.bands.BandCommand.FitBand;
+import org.bandtrail.siteinstalls.meshpieces.MeshPieceCommand.NoteFitted;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -77,6 +78,16 @@ class BandIntake {
             if (fitting.girth() != null && opened.tree() != null) {
                 commands.send(new MeasureGirth(
                         fitting.treeId(), fitting.girth(), fitting.height(), fitting.bandId(), by, when));
+            }
+            if (fitting.meshPiece() != null && fitting.mesh() != null) {
+                commands.send(new NoteFitted(
+                        fitting.meshPiece(),
+                        fitting.mesh().reelId(),
+                        fitting.mesh().length(),
+                        fitting.bandId(),
+                        fitting.treeId(),
+                        by,
+                        when));
             }
             return new Fitted(
                     fitting.bandId(),

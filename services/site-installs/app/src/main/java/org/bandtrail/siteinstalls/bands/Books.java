@@ -7,6 +7,7 @@ import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.siteinstalls.devices.DeviceKind;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
+import org.bandtrail.siteinstalls.meshpieces.MeshPieceView;
 import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param meshReel what is known of the mesh's reel, null if nothing or there is no mesh
  * @param policy the policy in force on the day of the fitting, for its programme and pest
  * @param device the kind of the fitted device, null if nobody described it
+ * @param meshPiece what is known of the piece of reused mesh, null if nothing or it was cut from its reel
  */
 public record Books(
         boolean siteKnown,
@@ -31,7 +33,22 @@ public record Books(
         @Nullable KnownReel tapeReel,
         @Nullable KnownReel meshReel,
         CutPolicyVersion policy,
-        @Nullable DeviceKind device) {
+        @Nullable DeviceKind device,
+        @Nullable MeshPieceView meshPiece) {
+
+    /** With a guard cut from its reel. */
+    public Books(
+            boolean siteKnown,
+            @Nullable RegisteredTree tree,
+            List<BandId> bandsUp,
+            @Nullable Instant fittedBefore,
+            @Nullable KnownReel tapeReel,
+            @Nullable KnownReel meshReel,
+            CutPolicyVersion policy,
+            @Nullable DeviceKind device) {
+        this(siteKnown, tree, bandsUp, fittedBefore, tapeReel, meshReel, policy, device, null);
+    }
+
     /** Keeps its own copy. */
     public Books {
         bandsUp = List.copyOf(bandsUp);
@@ -49,7 +66,7 @@ public record Books(
     Books with(@Nullable Instant remembered) {
         return remembered == null
                 ? this
-                : new Books(siteKnown, tree, bandsUp, remembered, tapeReel, meshReel, policy, device);
+                : new Books(siteKnown, tree, bandsUp, remembered, tapeReel, meshReel, policy, device, meshPiece);
     }
 
     /** The registered girth, null if there is none. */

@@ -16,6 +16,7 @@ import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.meshpieces.MeshPieceId;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,6 +44,7 @@ import org.jspecify.annotations.Nullable;
  * @param pest EPPO code of the pest; left out if nobody said
  * @param alsoCut further pieces of reels; left out for none
  * @param alsoCounted further counted parts; left out for none
+ * @param meshPiece the piece of reused mesh the guard is; left out if it was cut from the reel
  */
 record FitRequest(
         @NotNull UUID commandId,
@@ -66,7 +68,8 @@ record FitRequest(
         @Nullable String programme,
         @Nullable String pest,
         @Nullable List<@Valid Cut> alsoCut,
-        @Nullable List<@Valid Used> alsoCounted) {
+        @Nullable List<@Valid Used> alsoCounted,
+        @Nullable MeshPieceId meshPiece) {
 
     /** A piece of a reel. */
     record Cut(@NotNull ReelId reelId, @NotNull Length length) {
@@ -83,7 +86,17 @@ record FitRequest(
         }
     }
 
+    /**
+     * What the crew says.
+     *
+     * @throws IllegalArgumentException naming a girth that cannot be read, or a piece without its mesh
+     */
     Fitting fitting() {
+        if (meshPiece != null && mesh == null) {
+            throw new IllegalArgumentException(
+                    "Piece [%s] is named without its mesh. Send the reel and the length beside it."
+                            .formatted(meshPiece));
+        }
         return new Fitting(
                 bandId,
                 treeId,
@@ -95,7 +108,8 @@ record FitRequest(
                 tape.piece(),
                 mesh == null ? null : mesh.piece(),
                 fasteners == null ? null : fasteners.fasteners(),
-                details());
+                details(),
+                meshPiece);
     }
 
     private FitDetails details() {

@@ -7,6 +7,7 @@ import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
+import org.bandtrail.siteinstalls.meshpieces.MeshPieceId;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param mesh the guard, null for none
  * @param fasteners null for none
  * @param details which device, where on the trunk, what else was used
+ * @param meshPiece the piece of reused mesh that the guard is, null if it was cut from the reel
  */
 public record Fitting(
         BandId bandId,
@@ -35,7 +37,24 @@ public record Fitting(
         Piece tape,
         @Nullable Piece mesh,
         @Nullable Fasteners fasteners,
-        FitDetails details) {
+        FitDetails details,
+        @Nullable MeshPieceId meshPiece) {
+
+    /** With a guard cut from its reel. */
+    public Fitting(
+            BandId bandId,
+            TreeId treeId,
+            SiteId siteId,
+            CrewId crewId,
+            PersonId personId,
+            @Nullable WrittenGirth girth,
+            @Nullable Length height,
+            Piece tape,
+            @Nullable Piece mesh,
+            @Nullable Fasteners fasteners,
+            FitDetails details) {
+        this(bandId, treeId, siteId, crewId, personId, girth, height, tape, mesh, fasteners, details, null);
+    }
 
     /** A sticky band at the usual place. */
     public Fitting(
@@ -66,6 +85,17 @@ public record Fitting(
     /** The same fitting with other details. */
     public Fitting with(FitDetails told) {
         return new Fitting(
-                bandId, treeId, siteId, crewId, personId, girth, height, tape, mesh, fasteners, told);
+                bandId,
+                treeId,
+                siteId,
+                crewId,
+                personId,
+                girth,
+                height,
+                tape,
+                mesh,
+                fasteners,
+                told,
+                meshPiece);
     }
 }

@@ -76,34 +76,6 @@ final class ReelCheck {
                     mesh,
                     "Reel %s holds %s, no mesh. Perhaps tape and mesh are swapped."
                             .formatted(mesh.reelId(), words(reel.kind())));
-        } else {
-            guard(mesh, reel);
-        }
-    }
-
-    private void guard(Piece mesh, KnownReel reel) {
-        Length opening = reel.opening();
-        if (opening != null && opening.compareTo(policy.mesh().widestOpening()) > 0) {
-            add(
-                    BandFlag.GUARD_OPENING_TOO_WIDE,
-                    mesh,
-                    "The mesh of reel %s opens %d mm; above %d mm small birds get through."
-                            .formatted(
-                                    mesh.reelId(),
-                                    opening.mm(),
-                                    policy.mesh().widestOpening().mm()));
-        }
-        KnownReel tape = books.tapeReel();
-        if (tape == null || tape.kind() != MaterialKind.TAPE || !reel.width().isPositive()) {
-            return;
-        }
-        Length wider = policy.setup().guardWider();
-        if (reel.width().minus(tape.width()).compareTo(wider) < 0) {
-            add(
-                    BandFlag.GUARD_TOO_NARROW,
-                    mesh,
-                    "The guard is %d mm wide and the tape %d mm; a guard must cover the tape and %d mm more."
-                            .formatted(reel.width().mm(), tape.width().mm(), wider.mm()));
         }
     }
 

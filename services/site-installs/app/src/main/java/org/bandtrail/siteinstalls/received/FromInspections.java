@@ -25,14 +25,17 @@ import org.springframework.stereotype.Component;
 
 /**
  * Bands whose pieces were replaced or that were taken down. A message that only settles moves of an earlier one
- * ({@code settlesEarlier}) says nothing new about the band and is for the ledger alone.
+ * ({@code settlesEarlier}) says nothing new about the band; its moves can
+ * still bring mesh back ({@link MeshPieceFacts}).
  */
 @Component
 final class FromInspections implements ReceivedHandler {
     private final Commands commands;
+    private final MeshPieceFacts pieces;
 
-    FromInspections(Commands commands) {
+    FromInspections(Commands commands, MeshPieceFacts pieces) {
         this.commands = commands;
+        this.pieces = pieces;
     }
 
     @Override
@@ -48,6 +51,7 @@ final class FromInspections implements ReceivedHandler {
     @Override
     public void handle(Envelope envelope) {
         command(envelope).ifPresent(commands::send);
+        pieces.hear(envelope);
     }
 
     /** What follows from an event, empty if nothing does. */

@@ -146,10 +146,27 @@ class BandCheckTest {
     @Test
     void tape_that_does_not_reach_round_or_is_far_too_long_is_flagged() {
         assertThat(codes("1234 mm", "1233 mm", "1465 mm")).containsExactly("tape-too-short");
-        assertThat(codes("1234 mm", "1234 mm", "1465 mm")).isEmpty();
+        assertThat(codes("1234 mm", "1234 mm", "1465 mm")).containsExactly("deviation-unexplained");
         // proposed 1325 mm, a quarter more is 1656.25 mm
         assertThat(codes("1234 mm", "1657 mm", "1465 mm")).containsExactly("tape-unlikely");
-        assertThat(codes("1234 mm", "1656 mm", "1465 mm")).isEmpty();
+        assertThat(codes("1234 mm", "1656 mm", "1465 mm")).containsExactly("deviation-unexplained");
+    }
+
+    @Test
+    void a_piece_that_differs_by_more_than_its_ends_give_is_asked_about_until_a_reason_is_given() {
+        // proposed 1325 mm with an overlap of 50 mm, and 1465 mm of mesh with 229 mm extra, half of it 114 mm
+        assertThat(codes("1234 mm", "1375 mm", "1465 mm")).isEmpty();
+        assertThat(codes("1234 mm", "1376 mm", "1465 mm")).containsExactly("deviation-unexplained");
+        assertThat(codes("1234 mm", "1275 mm", "1579 mm")).isEmpty();
+        Fitting longMesh = fitting("1234 mm", null, "1325 mm", "1580 mm");
+        assertThat(BandCheck.questions(longMesh, BOOKS, NOW)).singleElement().satisfies(finding -> {
+            assertThat(finding.field()).isEqualTo("deviation");
+            assertThat(finding.message()).startsWith("1580 mm of mesh is 115 mm longer than proposed.");
+        });
+        FitDetails explained = new FitDetails(
+                FitDetails.STICKY_BAND, 1, "burl on the east side", List.of(), null, null, null, null, List.of(),
+                List.of());
+        assertThat(codes(longMesh.with(explained), BOOKS)).isEmpty();
     }
 
     @Test
@@ -177,7 +194,7 @@ class BandCheckTest {
         KnownReel mesh = reel(MESH, MaterialKind.MESH, 128, 13L);
         assertThat(codes(FITTING, books(BOOKS.tree(), tape, mesh))).isEmpty();
         assertThat(codes(FITTING, books(BOOKS.tree(), reel(TAPE, MaterialKind.TAPE, 128, null), mesh)))
-                .containsExactly("tape-too-wide", "guard-too-narrow");
+                .containsExactly("guard-too-narrow", "tape-too-wide");
         assertThat(codes(FITTING, books(BOOKS.tree(), tape, reel(MESH, MaterialKind.MESH, 300, 14L))))
                 .containsExactly("guard-opening-too-wide");
     }

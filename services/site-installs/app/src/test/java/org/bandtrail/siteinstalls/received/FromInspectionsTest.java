@@ -34,8 +34,8 @@ class FromInspectionsTest {
     private final FromInspections from;
 
     @Autowired
-    FromInspectionsTest(Commands commands) {
-        this.from = new FromInspections(commands);
+    FromInspectionsTest(Commands commands, MeshPieceFacts pieces) {
+        this.from = new FromInspections(commands, pieces);
     }
 
     /** The samples of the jar that are published by inspections. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.bandtrail.frontdesk.people.Role;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -53,13 +54,80 @@ class InvoicePagesTest {
                 "/variances                 | USD 20.00 more was paid than quoted. | +USD 9.60",
                 "/variances                 | no standard price is known          | 1,040.00 m",
                 "/write-downs               | adhesive out of date                | IAS 2, paragraph 9",
-                "/tolerances                | 2 % and 5                           | common practice, no source",
+                "/tolerances                | 2 % and USD 5.00                    | common practice, no source",
             })
     void a_page_shows_what_the_service_said(String path, String first, String second) throws Exception {
         MockHttpServletResponse answer = desk.reads(Role.LEAD, path);
 
         assertThat(answer.getStatus()).as(path).isEqualTo(200);
         assertThat(answer.getContentAsString()).contains(first, second);
+    }
+
+    /** Digits after the point by ISO 4217, list one: none of the yen, two of the dollar, three of the dinar, four. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "JPY | 2 % and JPY 500    | From <b>JPY 100,000</b>",
+                "USD | 2 % and USD 5.00   | From <b>USD 1,000.00</b>",
+                "KWD | 2 % and KWD 0.500  | From <b>KWD 100.000</b>",
+                "CLF | 2 % and CLF 0.0500 | From <b>CLF 10.0000</b>",
+            })
+    void limits_read_in_the_minor_digits_of_the_currency_of_the_invoices(String currency, String price, String two)
+            throws Exception {
+        desk.services().recordedWith("GET /invoices", "invoices.json", "\"USD\"", "\"" + currency + "\"");
+
+        assertThat(desk.reads(Role.LEAD, "/tolerances").getContentAsString()).contains(price, two);
+    }
+
+    @Test
+    void limits_read_in_every_currency_that_is_used() throws Exception {
+        desk.services().recordedWith("GET /invoices", "invoices.json", "701,\n    \"currency\": \"USD\"", """
+                701, "currency": "JPY\"""");
+
+        assertThat(desk.reads(Role.LEAD, "/tolerances").getContentAsString()).contains("JPY 500 or USD 5.00");
+    }
+
+    @Test
+    void a_write_down_begins_with_what_the_reel_stands_at() throws Exception {
+        assertThat(desk.reads(Role.FINANCE, "/write-downs").getContentAsString())
+                .contains("Look up what it stands at")
+                .doesNotContain("name=\"amount\"");
+        desk.services().answers("GET /write-downs/worth", 200, """
+                {"holding":"reel","id":"R-0001","materialCode":"TAPE-127","quantity":12400,
+                 "worth":{"minor":1044,"currency":"KWD"}}""");
+
+        assertThat(desk.reads(Role.FINANCE, "/write-downs?holding=REEL&id=r-0001").getContentAsString())
+                .contains("12.40 m", "at most KWD 1.044", "name=\"amountCurrency\" value=\"KWD\"");
+    }
+
+    @Test
+    void more_than_it_stands_at_comes_back_with_the_refusal_and_the_amount() throws Exception {
+        desk.services().answers("GET /write-downs/worth", 200, """
+                {"holding":"reel","id":"R-0001","materialCode":null,"quantity":12400,
+                 "worth":{"minor":1044,"currency":"USD"}}""");
+        desk.services().answers("POST /write-downs", 422, """
+                {"title":"Write-down unfit","status":422,"detail":"Give more than nothing and at most USD 10.44."}""");
+
+        String page = desk.sends(
+                        Role.FINANCE,
+                        "/write-downs",
+                        ("commandId," + COMMAND + ",holding,REEL,id,R-0001,amount,10.45,amountCurrency,USD,"
+                                        + "reason,dry")
+                                .split(","))
+                .getContentAsString();
+
+        assertThat(page).contains("at most USD 10.44.", "value=\"10.45\"", "value=\"dry\"");
+    }
+
+    @Test
+    void a_label_nobody_received_is_told_before_an_amount_is_asked() throws Exception {
+        desk.services().answers("GET /write-downs/worth", 409, """
+                {"title":"Receipt unknown","status":409,"detail":"The receipt of Reel [R-9] is not in the books."}""");
+
+        assertThat(desk.reads(Role.FINANCE, "/write-downs?id=R-9").getContentAsString())
+                .contains("The receipt of Reel [R-9] is not in the books.")
+                .doesNotContain("name=\"amount\"");
     }
 
     @ParameterizedTest

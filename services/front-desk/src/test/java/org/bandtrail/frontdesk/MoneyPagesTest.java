@@ -74,6 +74,44 @@ class MoneyPagesTest {
     }
 
     @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/spend?from=2026-13",
+                "/spend?from=2026-05&through=2026-13",
+                "/spend.csv?from=2026-13",
+                "/spend/work?from=2026-13",
+                "/spend/lines?from=2026-13"
+            })
+    void a_month_that_is_none_is_named_with_what_to_write(String path) throws Exception {
+        var answer = desk.reads(Role.LEAD, path);
+
+        assertThat(answer.getStatus()).isEqualTo(422);
+        assertThat(answer.getContentAsString())
+                .contains("[2026-13] is not a month. Write the year and the month, like 2026-05.");
+    }
+
+    @Test
+    void a_month_without_spend_gives_way_to_the_newest_one_with_spend_and_says_so() throws Exception {
+        String rows = "{\"rows\":[%s],\"next\":null,\"total\":null,\"identity\":null,\"notReceived\":[]}";
+        String row = """
+                {"month":"%s","currency":"USD","tapeMinor":1,"meshMinor":0,"fastenerMinor":0,"totalMinor":1,
+                 "usedMinor":1,"scrappedMinor":0,"missingMinor":0,"writtenDownMinor":0}""";
+        desk.services().answersTo("GET /spend", "through=2026-06", 200, rows.formatted(""));
+        desk.services()
+                .answersTo("GET /spend", "by=month", 200, rows.formatted(
+                        row.formatted("2026-03") + "," + row.formatted("2026-05") + "," + row.formatted("2026-04")));
+
+        String page = desk.reads(Role.LEAD, "/spend").getContentAsString();
+        assertThat(page)
+                .contains("Nothing was spent <span>in June 2026</span> yet; this is the newest month with spend.")
+                .contains("value=\"2026-05\"", "went to sites <span>in May 2026</span>");
+        assertThat(desk.reads(Role.LEAD, "/spend?from=2026-06&through=2026-06").getContentAsString())
+                .as("somebody who asks for a month gets that month")
+                .contains("Nothing was spent")
+                .doesNotContain("newest month with spend");
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"/months", "/months/2026-05", "/grants"})
     void a_crew_may_read_but_is_offered_nothing_to_change(String path) throws Exception {
         var answer = desk.reads(Role.CREW, path);

@@ -173,7 +173,9 @@ class MovingPagesTest {
                 "batchId",
                 "F-004",
                 "counted",
-                "");
+                "",
+                "absent",
+                "F-004");
 
         assertThat(answer.getRedirectedUrl()).isEqualTo("/transfers/TR-2");
         assertThat(desk.services().last("POST").body()).contains("\"measured\":\"39.5 m\"", "\"batches\":[]");

@@ -41,14 +41,32 @@ final class RecordedServices {
 
     /** Answers this method and path, such as {@code GET /trail}, with a recorded file. */
     void recorded(String request, String file) {
+        answers.put(request, new Answer(200, text(file)));
+    }
+
+    /** Answers with a recorded file in which one text stands for another everywhere. */
+    void recordedWith(String request, String file, String text, String instead) {
+        String recorded = text(file);
+        if (!recorded.contains(text)) {
+            throw new IllegalArgumentException("Recorded file [" + file + "] does not say [" + text + "].");
+        }
+        answers.put(request, new Answer(200, recorded.replace(text, instead)));
+    }
+
+    private static String text(String file) {
         try (InputStream in = RecordedServices.class.getResourceAsStream("/recorded/" + file)) {
             if (in == null) {
                 throw new IllegalArgumentException("No recorded file [" + file + "].");
             }
-            answers.put(request, new Answer(200, new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** Answers this method and path with a status and JSON if the question contains this text. */
+    void answersTo(String request, String query, int status, String json) {
+        answers.put(request + "?" + query, new Answer(status, json));
     }
 
     /** Answers this method and path with a status and JSON. */
@@ -75,6 +93,15 @@ final class RecordedServices {
                 .orElseThrow(() -> new AssertionError("No " + method + " was sent; only " + asked));
     }
 
+    private Answer answerTo(String request, String query) {
+        return answers.entrySet().stream()
+                .filter(each -> each.getKey().startsWith(request + "?"))
+                .filter(each -> query.contains(each.getKey().substring(request.length() + 1)))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseGet(() -> answers.getOrDefault(request, new Answer(500, "{}")));
+    }
+
     private void answer(HttpExchange exchange) throws IOException {
         String method = exchange.getRequestMethod();
         String path = exchange.getRequestURI().getPath();
@@ -85,7 +112,7 @@ final class RecordedServices {
                 String.valueOf(exchange.getRequestHeaders().getFirst("Bandtrail-Person")),
                 String.valueOf(exchange.getRequestHeaders().getFirst("Authorization")),
                 new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8)));
-        Answer answer = answers.getOrDefault(method + " " + path, new Answer(500, "{}"));
+        Answer answer = answerTo(method + " " + path, String.valueOf(exchange.getRequestURI().getQuery()));
         byte[] body = answer.body().getBytes(StandardCharsets.UTF_8);
         exchange.getResponseHeaders()
                 .set("Content-Type", answer.status() < 400 ? "application/json" : "application/problem+json");

@@ -23,6 +23,7 @@ class TolerancesController {
     private static final String[] LIMITS = {
         "quantityPermille", "lengthMm", "pieces", "pricePermille", "priceMinor", "secondPersonFromMinor"
     };
+    private static final int NEWEST = 100;
     private final Invoicing invoicing;
 
     TolerancesController(Invoicing invoicing) {
@@ -64,7 +65,17 @@ class TolerancesController {
         List<LandedCosts.Policy> policies = invoicing.policies();
         page.addAttribute("policies", policies);
         page.addAttribute("now", policies.getFirst());
+        page.addAttribute("currencies", currencies());
         page.addAttribute("entered", entered);
         return "tolerances";
+    }
+
+    /** What the newest invoices are in: the limits count smallest units of whatever an invoice is in. */
+    private List<String> currencies() {
+        List<String> used = invoicing.invoices(Map.of("limit", NEWEST)).rows().stream()
+                .map(invoice -> invoice.payable().currency())
+                .distinct()
+                .toList();
+        return used.isEmpty() ? List.of("USD") : used;
     }
 }

@@ -1,11 +1,15 @@
 package org.bandtrail.frontdesk.moving;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.depot.DepotWork;
 import org.bandtrail.frontdesk.neighbours.depot.Moved;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
+import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.wording.Listing;
@@ -14,6 +18,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -50,36 +55,57 @@ class AsideController {
     }
 
     @PostMapping("/set-aside")
-    String setAside(@RequestParam MultiValueMap<String, String> sent, Model page, RedirectAttributes next) {
-        return moved(sent, "/set-aside", true, page, next);
+    String setAside(
+            @RequestParam MultiValueMap<String, String> sent,
+            Model page,
+            RedirectAttributes next,
+            @ModelAttribute("desk") Desk desk) {
+        Form form = new Form(sent);
+        String depot = "depot:" + form.text("depotId");
+        return moved(
+                sent,
+                true,
+                () -> Label.read(form, stock, place -> place.equals(depot) || place.startsWith(depot + "/"), desk),
+                new Turn(page, next, desk));
     }
 
     @PostMapping("/set-aside/release")
-    String release(@RequestParam MultiValueMap<String, String> sent, Model page, RedirectAttributes next) {
-        return moved(sent, "/set-aside/release", false, page, next);
+    String release(
+            @RequestParam MultiValueMap<String, String> sent,
+            Model page,
+            RedirectAttributes next,
+            @ModelAttribute("desk") Desk desk) {
+        Form form = new Form(sent);
+        // The row says what it is, and all of the row is released.
+        return moved(
+                sent,
+                false,
+                () -> new Label(form.identity("label"), form.text("holding").equals("batch")),
+                new Turn(page, next, desk));
     }
 
-    private String moved(
-            MultiValueMap<String, String> sent, String path, boolean away, Model page, RedirectAttributes next) {
+    /** What a form was sent from and what comes after it. */
+    private record Turn(Model page, RedirectAttributes next, Desk desk) {}
+
+    private String moved(MultiValueMap<String, String> sent, boolean away, Supplier<Label> read, Turn turn) {
         Form form = new Form(sent);
-        String label = form.identity("label");
-        boolean batch = form.has("pieces") || form.text("holding").equals("batch");
-        Optional<Entered> back = Entered.unlessDone(
-                sent,
-                () -> depotWork
-                        .tell()
-                        .send(
-                                path,
-                                form.body()
-                                        .text("depotId", "mark", "reason")
-                                        .put(batch ? "batchId" : "reelId", label)
-                                        .whole("pieces")
-                                        .done()));
+        List<String> moved = new ArrayList<>();
+        Optional<Entered> back = Entered.unlessDone(sent, () -> {
+            Label label = read.get();
+            Moved.Put put = depotWork
+                    .tell()
+                    .post(
+                            away ? "/set-aside" : "/set-aside/release",
+                            label.into(form.body().text("depotId", "mark", "reason")),
+                            Moved.Put.class);
+            moved.add(label.moved(put.quantity(), turn.desk()));
+        });
         if (back.isPresent()) {
-            return shown(page, back.get());
+            return shown(turn.page(), back.get());
         }
-        Soon.until(() -> depotWork.aside().stream().anyMatch(each -> each.id().equals(label)) == away);
-        next.addFlashAttribute("done", label + (away ? " is set aside." : " is released."));
+        String id = form.identity("label");
+        Soon.until(() -> depotWork.aside().stream().anyMatch(each -> each.id().equals(id)) == away);
+        turn.next().addFlashAttribute("done", moved.getFirst() + (away ? ": set aside." : ": released."));
         return "redirect:/set-aside";
     }
 

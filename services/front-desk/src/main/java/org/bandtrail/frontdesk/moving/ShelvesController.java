@@ -1,5 +1,6 @@
 package org.bandtrail.frontdesk.moving;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.depot.DepotWork;
 import org.bandtrail.frontdesk.neighbours.depot.Moved;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
+import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.wording.Listing;
@@ -15,6 +17,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -75,26 +78,28 @@ class ShelvesController {
     }
 
     @PostMapping("/bins/put")
-    String put(@RequestParam MultiValueMap<String, String> sent, Model page, RedirectAttributes next) {
+    String put(
+            @RequestParam MultiValueMap<String, String> sent,
+            Model page,
+            RedirectAttributes next,
+            @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
-        String label = form.identity("label");
-        boolean batch = form.has("pieces");
-        Optional<Entered> back = Entered.unlessDone(
-                sent,
-                () -> depotWork
-                        .tell()
-                        .send(
-                                "/bins/put",
-                                form.body()
-                                        .text("depotId", "mark")
-                                        .put(batch ? "batchId" : "reelId", label)
-                                        .whole("pieces")
-                                        .done()));
+        String depot = "depot:" + form.text("depotId");
+        List<String> moved = new ArrayList<>();
+        Optional<Entered> back = Entered.unlessDone(sent, () -> {
+            Label label = Label.read(
+                    form, stock, place -> place.equals(depot) || place.startsWith(depot + "/"), desk);
+            Moved.Put put = depotWork
+                    .tell()
+                    .post("/bins/put", label.into(form.body().text("depotId", "mark")), Moved.Put.class);
+            moved.add(label.moved(put.quantity(), desk));
+        });
         if (back.isPresent()) {
             return shown(page, back.get());
         }
         next.addFlashAttribute(
-                "done", label + (form.has("mark") ? " lies in " + form.identity("mark") : " is out of the bins") + ".");
+                "done",
+                moved.getFirst() + ": " + (form.has("mark") ? "in " + form.identity("mark") : "out of the bins") + ".");
         next.addFlashAttribute("again", form.identity("depotId"));
         return "redirect:/bins";
     }

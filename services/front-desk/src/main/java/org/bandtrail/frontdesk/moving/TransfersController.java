@@ -125,17 +125,18 @@ class TransfersController {
             RedirectAttributes next,
             @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
-        Optional<Entered> back = Entered.unlessDone(
-                sent,
-                () -> depotWork
-                        .tell()
-                        .send(
-                                "/transfers/" + transferId + "/arrive",
-                                form.body()
-                                        .put("reels", Arrived.reels(form))
-                                        .put("batches", Arrived.batches(form))
-                                        .happened(desk.days())
-                                        .done()));
+        Optional<Entered> back = Entered.unlessDone(sent, () -> {
+            Arrived.askAboutSilence(form, depotWork.transfer(transferId).lines());
+            depotWork
+                    .tell()
+                    .send(
+                            "/transfers/" + transferId + "/arrive",
+                            form.body()
+                                    .put("reels", Arrived.reels(form))
+                                    .put("batches", Arrived.batches(form))
+                                    .happened(desk.days())
+                                    .done());
+        });
         if (back.isPresent()) {
             return shown(transferId, page, back.get());
         }

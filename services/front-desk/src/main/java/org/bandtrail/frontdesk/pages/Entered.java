@@ -72,9 +72,14 @@ public record Entered(
         return all(field).contains(value);
     }
 
+    /** The text of a field in the line in which another field has this value, or empty. */
+    public String beside(String key, String value, String field) {
+        return line(field, all(key).indexOf(value));
+    }
+
     /** The text of the field with this index among several of one name, or empty. */
     public String line(String field, int index) {
         List<String> texts = all(field);
-        return index < texts.size() ? texts.get(index) : "";
+        return index >= 0 && index < texts.size() ? texts.get(index) : "";
     }
 }

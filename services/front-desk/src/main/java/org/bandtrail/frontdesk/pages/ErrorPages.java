@@ -43,6 +43,8 @@ class ErrorPages {
         ModelAndView page = page("refused", HttpStatus.UNPROCESSABLE_CONTENT, request);
         page.addObject(
                 "problem", Entered.unfit("The form cannot be sent like this", String.valueOf(unfit.getMessage())));
+        // What was asked cannot be read however often one looks again.
+        page.addObject("reading", false);
         return page;
     }
 

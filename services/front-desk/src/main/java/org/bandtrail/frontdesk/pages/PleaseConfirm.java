@@ -10,13 +10,16 @@ public final class PleaseConfirm extends RuntimeException {
 
     /** With the questions a service asked. */
     public PleaseConfirm(List<Problem.Question> questions) {
-        super(questions.size() + " values to confirm");
-        this.problem = new Problem(
-                "/problems/please-confirm",
+        this(
                 "Is this right?",
-                422,
                 "These values are possible, but unusual. Change them, or confirm that they are as you mean them.",
                 questions);
+    }
+
+    /** With a headline, what to do, and the questions of the page itself. */
+    public PleaseConfirm(String headline, String detail, List<Problem.Question> questions) {
+        super(questions.size() + " values to confirm");
+        this.problem = new Problem("/problems/please-confirm", headline, 422, detail, questions);
     }
 
     /** The questions as the form shows them. */

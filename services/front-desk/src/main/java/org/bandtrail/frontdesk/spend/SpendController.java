@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.bandtrail.frontdesk.neighbours.money.Finance;
 import org.bandtrail.frontdesk.neighbours.money.Months;
 import org.bandtrail.frontdesk.neighbours.money.Spending;
@@ -43,9 +44,39 @@ class SpendController {
             @ModelAttribute("desk") Desk desk) {
         Months.Page months = finance.months(null);
         Stretch stretch = Stretch.asked(from, through, months.running());
+        Spending.Page spend = spend(stretch, by, after);
+        if (spend.rows().isEmpty() && (from + through).isBlank()) {
+            Stretch newest = newestWithSpend(stretch);
+            if (!newest.equals(stretch)) {
+                page.addAttribute("empty", stretch);
+                stretch = newest;
+                spend = spend(stretch, by, after);
+            }
+        }
+        show(page, spend, by, stretch, desk);
+        page.addAttribute("months", months);
+        page.addAttribute("toClose", closing(months));
+        return "spend";
+    }
+
+    private Spending.Page spend(Stretch stretch, String by, String after) {
         Map<String, @Nullable Object> asked = new HashMap<>(stretch.asked(by));
         asked.put("after", after);
-        Spending.Page spend = finance.spend(asked);
+        return finance.spend(asked);
+    }
+
+    /** The newest month in which anything was spent; the months asked for if there never was one. */
+    private Stretch newestWithSpend(Stretch asked) {
+        return finance.allSpend(Map.of("by", "month")).stream()
+                .map(Spending.Row::month)
+                .filter(Objects::nonNull)
+                .map(YearMonth::parse)
+                .max(Comparator.naturalOrder())
+                .map(month -> new Stretch(month, month))
+                .orElse(asked);
+    }
+
+    private void show(Model page, Spending.Page spend, String by, Stretch stretch, Desk desk) {
         List<Row> rows = spend.rows().stream()
                 .map(row -> Row.of(row, by, stretch, names.of(by), desk))
                 .sorted(
@@ -60,8 +91,6 @@ class SpendController {
         page.addAttribute("by", by);
         page.addAttribute("ways", Row.WAYS);
         page.addAttribute("stretch", stretch);
-        page.addAttribute("months", months);
-        page.addAttribute("toClose", closing(months));
         page.addAttribute("namesMissing", names.missing());
         page.addAttribute(
                 "most",
@@ -71,7 +100,6 @@ class SpendController {
                                 .mapToLong(row -> Math.abs(row.row().totalMinor()))
                                 .max()
                                 .orElse(1)));
-        return "spend";
     }
 
     /** The month to close next, or, when all that ended are closed, the running one: its checks say what waits. */

@@ -1,8 +1,10 @@
 package org.bandtrail.frontdesk.spend;
 
 import java.time.YearMonth;
+import java.time.format.DateTimeParseException;
 import java.util.HashMap;
 import java.util.Map;
+import org.bandtrail.frontdesk.pages.UnfitForm;
 import org.bandtrail.frontdesk.wording.Days;
 import org.jspecify.annotations.Nullable;
 
@@ -15,7 +17,11 @@ import org.jspecify.annotations.Nullable;
 public record Stretch(@Nullable YearMonth from, @Nullable YearMonth through) {
     private static final String ALL = "all";
 
-    /** As it was asked: nothing means the running month, {@code all} the whole time. */
+    /**
+     * As it was asked: nothing means the running month, {@code all} the whole time.
+     *
+     * @throws UnfitForm naming the text that is no month
+     */
     static Stretch asked(String from, String through, YearMonth running) {
         if (from.equals(ALL)) {
             return new Stretch(null, null);
@@ -23,8 +29,15 @@ public record Stretch(@Nullable YearMonth from, @Nullable YearMonth through) {
         if (from.isBlank() && through.isBlank()) {
             return new Stretch(running, running);
         }
-        return new Stretch(
-                from.isBlank() ? null : YearMonth.parse(from), through.isBlank() ? null : YearMonth.parse(through));
+        return new Stretch(from.isBlank() ? null : month(from), through.isBlank() ? null : month(through));
+    }
+
+    private static YearMonth month(String written) {
+        try {
+            return YearMonth.parse(written.strip());
+        } catch (DateTimeParseException unreadable) {
+            throw new UnfitForm("[%s] is not a month. Write the year and the month, like 2026-05.".formatted(written));
+        }
     }
 
     /** Whether it is the whole time. */

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.LengthText;
 import org.bandtrail.kernel.Money;
@@ -91,6 +93,13 @@ public record Figures(Units units) {
     /** An amount given as minor units. */
     public String money(@Nullable Long minor, String currency) {
         return minor == null ? NOTHING : money(Money.of(minor, currency));
+    }
+
+    /**
+     * A limit in smallest units, as it reads in each of these currencies, for example {@code USD 5.00 or JPY 500}.
+     */
+    public String money(long minor, List<String> currencies) {
+        return currencies.stream().map(currency -> money(minor, currency)).collect(Collectors.joining(" or "));
     }
 
     /**

@@ -3,6 +3,7 @@ package org.bandtrail.frontdesk.writedowns;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.money.Invoicing;
@@ -33,8 +34,13 @@ class WriteDownsController {
     }
 
     @GetMapping("/write-downs")
-    String list(Model page, @RequestParam(defaultValue = "") String after, @RequestParam(defaultValue = "") String id) {
-        return shown(page, after, Entered.fresh(Map.of("id", id)));
+    String list(
+            Model page,
+            @RequestParam(defaultValue = "") String after,
+            @RequestParam(defaultValue = "REEL") String holding,
+            @RequestParam(defaultValue = "") String id) {
+        return shown(
+                page, after, Entered.fresh(Map.of("holding", holding, "id", id.strip().toUpperCase(Locale.ROOT))));
     }
 
     @GetMapping("/write-downs.{ending:csv|xlsx}")
@@ -65,7 +71,8 @@ class WriteDownsController {
                         .send(
                                 "/write-downs",
                                 form.body()
-                                        .text("holding", "id", "reason")
+                                        .text("holding", "reason")
+                                        .put("id", form.identity("id"))
                                         .money("amount")
                                         .happened(desk.days())
                                         .done()));
@@ -89,7 +96,19 @@ class WriteDownsController {
         Rows<LandedCosts.WriteDown> rows = invoicing.writeDowns(Map.of("after", after, "limit", PAGE));
         page.addAttribute("rows", rows.rows());
         page.addAttribute("next", rows.next());
-        page.addAttribute("entered", entered);
+        Entered looked = entered;
+        if (!entered.value("id").isEmpty()) {
+            try {
+                page.addAttribute(
+                        "worth",
+                        invoicing.worth(
+                                entered.value("holding"), entered.value("id").strip().toUpperCase(Locale.ROOT)));
+            } catch (NeighbourRefused unknown) {
+                // A form that came back with its own reason keeps that one; both would be about the same label.
+                looked = entered.problem() == null ? Entered.again(entered.values(), unknown.problem()) : entered;
+            }
+        }
+        page.addAttribute("entered", looked);
         return "write-downs";
     }
 }

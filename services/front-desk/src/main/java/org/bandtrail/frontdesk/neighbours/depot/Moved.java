@@ -52,6 +52,9 @@ public final class Moved {
         }
     }
 
+    /** Where something was put, and how much of it: mm of a reel, pieces of a batch. */
+    public record Put(String place, long quantity) {}
+
     /** A bin and how much is in it. */
     public record Bin(String binId, String depotId, String words, long reels, long mm, long pieces) {
         /** What is written on it. */

@@ -102,6 +102,11 @@ public final class Invoicing {
         return neighbour.everything(after -> writeDowns(Rows.withAfter(Map.of(), after)));
     }
 
+    /** What one reel ({@code REEL}) or batch ({@code BATCH}) stands at. */
+    public LandedCosts.Worth worth(String holding, String id) {
+        return neighbour.get("/write-downs/worth", Map.of("holding", holding, "id", id), LandedCosts.Worth.class);
+    }
+
     /** Every policy, the one that holds first. */
     public List<LandedCosts.Policy> policies() {
         return neighbour.get("/tolerances", Map.of(), POLICIES).rows();

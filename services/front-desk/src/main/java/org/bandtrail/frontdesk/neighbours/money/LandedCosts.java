@@ -58,6 +58,19 @@ public final class LandedCosts {
             String byPerson,
             Instant happenedAt) {}
 
+    /** What is left of a reel (mm) or batch (pieces), and what it stands at: the most a write-down can take. */
+    public record Worth(
+            String holding,
+            String id,
+            @Nullable String materialCode,
+            long quantity,
+            Money worth) {
+        /** Whether it is a reel. */
+        public boolean reel() {
+            return holding.equals("reel");
+        }
+    }
+
     /** How much may differ. Per mille, millimetres, pieces, minor units. */
     public record Limits(
             long quantityPermille,

@@ -1,6 +1,7 @@
 package org.bandtrail.supplystock.holdings;
 
 import org.bandtrail.eventstore.Refusal;
+import org.bandtrail.kernel.Money;
 
 /**
  * Why a wish about stock in depots, vehicles or on the way is refused, for reels and batches alike. Each message names
@@ -48,7 +49,8 @@ public abstract sealed class StockRefused extends Refusal {
     public static final class ReceiptUnknown extends StockRefused {
         private static final long serialVersionUID = 1L;
 
-        ReceiptUnknown(String subject) {
+        /** With the reel or batch in words, such as {@code Reel R-1}. */
+        public ReceiptUnknown(String subject) {
             super(409, "The receipt of %s is not in the books. Receive it first.".formatted(subject));
         }
     }
@@ -81,11 +83,14 @@ public abstract sealed class StockRefused extends Refusal {
     public static final class WriteDownUnfit extends StockRefused {
         private static final long serialVersionUID = 1L;
 
-        WriteDownUnfit(String subject, long minor, long inStockMinor) {
+        WriteDownUnfit(String subject, Money amount, Money inStock) {
             super(
                     422,
-                    "%s cannot be written down by [%d] minor units; its stock stands at %d. Give 1 to %d."
-                            .formatted(subject, minor, inStockMinor, inStockMinor));
+                    "%s cannot be written down by [%s]; what is left of it stands in the books at %s. "
+                                    .formatted(subject, amount, inStock)
+                            + (inStock.minor() > 0
+                                    ? "Give more than nothing and at most %s.".formatted(inStock)
+                                    : "There is nothing to write down."));
         }
     }
 

@@ -29,12 +29,14 @@ final class WriteDownController {
     private final Work work;
     private final Commands commands;
     private final WriteDowns writeDowns;
+    private final StockWorths worths;
     private final Clock clock;
 
-    WriteDownController(Work work, Commands commands, WriteDowns writeDowns, Clock clock) {
+    WriteDownController(Work work, Commands commands, WriteDowns writeDowns, StockWorths worths, Clock clock) {
         this.work = work;
         this.commands = commands;
         this.writeDowns = writeDowns;
+        this.worths = worths;
         this.clock = clock;
     }
 
@@ -60,6 +62,12 @@ final class WriteDownController {
         List<WriteDowns.Row> rows = writeDowns.page(after, size);
         return new Rows(
                 rows, rows.size() < size ? null : Long.toString(rows.getLast().position()));
+    }
+
+    @GetMapping("/write-downs/worth")
+    @Operation(summary = "What is left of a reel or batch and what it stands at: the most that can be written down")
+    StockWorths.Worth worth(@RequestParam Holding holding, @RequestParam String id) {
+        return holding == Holding.REEL ? worths.ofReel(new ReelId(id)) : worths.ofBatch(new BatchId(id));
     }
 
     /** Which of the two the identity names. */

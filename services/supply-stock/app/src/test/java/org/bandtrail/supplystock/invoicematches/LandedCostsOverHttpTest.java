@@ -126,6 +126,40 @@ class LandedCostsOverHttpTest {
     }
 
     @Test
+    void what_a_reel_stands_at_is_told_and_is_the_most_that_can_be_written_down() {
+        BoughtGoods goods = goods("WORTH");
+        goods.come("D-WORTH", 1, 1);
+        String ask = "/write-downs/worth?holding=REEL&id=" + goods.reel(1);
+        assertThat(goods.desk().get(ask).get("worth").get("minor").asLong())
+                .as("one reel at 48.50")
+                .isEqualTo(48_50);
+
+        assertThatThrownBy(() -> goods.desk().post("/write-downs", "P-FIN", down(goods.reel(1), 48_51)))
+                .hasMessageContaining("cannot be written down by [USD 48.51]")
+                .hasMessageContaining("at most USD 48.50");
+        goods.desk().post("/write-downs", "P-FIN", down(goods.reel(1), 40_00));
+        assertThat(goods.desk().get(ask).get("worth").get("minor").asLong())
+                .as("48.50 - 40.00")
+                .isEqualTo(8_50);
+        assertThatThrownBy(() -> goods.desk().get("/write-downs/worth?holding=BATCH&id=F-NEVER"))
+                .hasMessageContaining("F-NEVER");
+    }
+
+    private static Map<String, Object> down(String reel, long minor) {
+        return Map.of(
+                "holding",
+                "REEL",
+                "id",
+                reel,
+                "reason",
+                "adhesive out of date",
+                "amount",
+                Map.of("minor", minor, "currency", "USD"),
+                "happenedAt",
+                "2026-05-20T10:00:00Z");
+    }
+
+    @Test
     void rebuilt_read_models_are_the_same_as_the_old_ones() {
         BoughtGoods goods = goods("AGAIN");
         goods.come("D-AGAIN", 1, 1);

@@ -82,14 +82,14 @@ final class CutSheetPdf {
         for (PlannedPiece piece : reel.pieces()) {
             stretches.add(new Paper.Stretch(
                     piece.length().mm() / whole,
-                    "%s  %s".formatted(piece.treeId(), units.words(piece.length())),
+                    List.of(piece.treeId().value(), units.words(piece.length())),
                     false));
         }
         if (rest > 0) {
-            stretches.add(new Paper.Stretch(rest / whole, "back: " + units.words(reel.leftover()), false));
+            stretches.add(new Paper.Stretch(rest / whole, List.of("back", units.words(reel.leftover())), false));
         }
         if (lost > 0) {
-            stretches.add(new Paper.Stretch(lost / whole, "scrap " + units.words(Length.ofMm(lost)), true));
+            stretches.add(new Paper.Stretch(lost / whole, List.of("scrap", units.words(Length.ofMm(lost))), true));
         }
         return stretches;
     }

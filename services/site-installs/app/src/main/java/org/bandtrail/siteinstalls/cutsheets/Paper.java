@@ -18,6 +18,7 @@ final class Paper implements AutoCloseable {
     private static final float SIZE = 9.5f;
     private static final float LARGE = 15;
     private static final float BAR = 24;
+    private static final float TINY = 7;
     private final PDFont plain = new PDType1Font(Standard14Fonts.FontName.HELVETICA);
     private final PDFont bold = new PDType1Font(Standard14Fonts.FontName.HELVETICA_BOLD);
     private final PDDocument document;
@@ -34,10 +35,10 @@ final class Paper implements AutoCloseable {
      * One stretch of a bar.
      *
      * @param share of the bar's whole length, above 0
-     * @param words that stand in it if they fit
+     * @param words that stand in it, one under the other, each if it fits
      * @param dark whether it is lost
      */
-    record Stretch(double share, String words, boolean dark) {}
+    record Stretch(double share, List<String> words, boolean dark) {}
 
     void heading(String text) throws IOException {
         room(4 * LINE);
@@ -83,8 +84,12 @@ final class Paper implements AutoCloseable {
             } else {
                 now.stroke();
             }
-            if (plain.getStringWidth(printable(stretch.words())) / 1000 * 7 < width - 4) {
-                write(plain, 7, x + 2, y + BAR / 2 - 2, stretch.words());
+            float baseline = y + BAR - 9;
+            for (String words : stretch.words()) {
+                if (plain.getStringWidth(printable(words)) / 1000 * TINY < width - 3) {
+                    write(plain, TINY, x + 2, baseline, words);
+                }
+                baseline -= 10;
             }
             x += width;
         }

@@ -78,7 +78,7 @@ final class BinController {
                             why,
                             by.id(),
                             occurred);
-            return new Put(target, moved);
+            return new Put(target, moved, occurred.recorded());
         });
     }
 
@@ -135,7 +135,8 @@ final class BinController {
             @Nullable Pieces pieces,
             @Nullable Instant happenedAt) {}
 
-    record Put(Place place, long quantity) {}
+    /** @param at when the books learnt of it: by this the move can be taken back, see {@code takebacks} */
+    record Put(Place place, long quantity, @Nullable Instant at) {}
 
     record Rows(List<BinRow> rows, @Nullable String next) {}
 }

@@ -1,5 +1,7 @@
 package org.bandtrail.supplystock.holdings;
 
+import java.util.Optional;
+
 /** The ways a depot moves its stock about; none of them uses anything up. Each knows between which places it goes. */
 public enum StockMove {
     /** Within one depot: into a bin, into another bin, or out of the bins. */
@@ -28,6 +30,18 @@ public enum StockMove {
     /** The trade's word, for histories. */
     public String word() {
         return word;
+    }
+
+    /** The move that brings back what this one took, if a person can do that by hand; a transfer is called off instead. */
+    public Optional<StockMove> opposite() {
+        return switch (this) {
+            case PUT_IN_BIN -> Optional.of(PUT_IN_BIN);
+            case SET_ASIDE -> Optional.of(RELEASED);
+            case RELEASED -> Optional.of(SET_ASIDE);
+            case LOADED -> Optional.of(UNLOADED);
+            case UNLOADED -> Optional.of(LOADED);
+            case SENT, CALLED_OFF, SENT_BACK -> Optional.empty();
+        };
     }
 
     /** Whether this move can go between these places. */

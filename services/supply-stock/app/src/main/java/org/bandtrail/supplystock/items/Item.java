@@ -26,6 +26,7 @@ public record Item(@Nullable ItemDescription description) {
     public List<ItemEvent> decide(ItemCommand command) {
         return switch (command) {
             case ItemCommand.Register register -> register(register);
+            case ItemCommand.Correct correct -> correct(correct);
             case ItemCommand.SetSupply set -> setSupply(set);
         };
     }
@@ -37,6 +38,30 @@ public record Item(@Nullable ItemDescription description) {
         checkMeasures(register.material(), register.description());
         return List.of(new ItemEvent.Registered(
                 register.material(), register.description(), Supply.USUAL, register.by(), register.occurred()));
+    }
+
+    private List<ItemEvent> correct(ItemCommand.Correct correct) {
+        if (description == null) {
+            throw new ItemRefused.ItemUnknown(correct.material());
+        }
+        if (correct.description().kind() != description.kind()) {
+            throw new ItemRefused.KindIsFixed(
+                    correct.material(), description.kind(), correct.description().kind());
+        }
+        checkMeasures(correct.material(), correct.description());
+        if (correct.reason().isBlank()) {
+            throw new ItemRefused.MeasuresDoNotFit(
+                    correct.material(), "a correction needs a reason. Say what was wrong.");
+        }
+        if (correct.description().equals(description)) {
+            return List.of();
+        }
+        return List.of(new ItemEvent.Corrected(
+                correct.material(),
+                correct.description(),
+                correct.reason().strip(),
+                correct.by(),
+                correct.occurred()));
     }
 
     private static void checkMeasures(MaterialCode material, ItemDescription item) {
@@ -89,6 +114,7 @@ public record Item(@Nullable ItemDescription description) {
     public Item evolve(ItemEvent event) {
         return switch (event) {
             case ItemEvent.Registered registered -> new Item(registered.description());
+            case ItemEvent.Corrected corrected -> new Item(corrected.description());
             case ItemEvent.SupplySet unused -> this;
         };
     }

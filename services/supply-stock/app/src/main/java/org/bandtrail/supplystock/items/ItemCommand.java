@@ -16,6 +16,15 @@ public sealed interface ItemCommand {
             Occurred occurred)
             implements ItemCommand {}
 
+    /** Wish: correct what is said about the item. Refused if it is unknown, the kind changes or no reason is given. */
+    record Correct(
+            @TargetAggregateIdentifier MaterialCode material,
+            ItemDescription description,
+            String reason,
+            PersonId by,
+            Occurred occurred)
+            implements ItemCommand {}
+
     /** Wish: say how the item is supplied. Refused if it is not registered or a figure is out of range. */
     record SetSupply(
             @TargetAggregateIdentifier MaterialCode material,

@@ -48,6 +48,16 @@ final class ItemController {
         });
     }
 
+    @PostMapping("/items/{material}/correct")
+    @Operation(summary = "Correct the name, measures, pack or usual cost of an item, with a reason; its kind stays")
+    Known correct(@PathVariable MaterialCode material, @RequestBody Correct request, ActingPerson by) {
+        return work.once(request.commandId(), List.of(material.value(), "correct", request), Known.class, () -> {
+            commands.send(new ItemCommand.Correct(
+                    material, request.description(), request.reason(), by.id(), Occurred.at(clock.instant())));
+            return new Known(material);
+        });
+    }
+
     @PutMapping("/items/{material}/supply")
     @Operation(summary = "Say how an item is supplied; reorder points follow from it")
     Known supply(@PathVariable MaterialCode material, @RequestBody SetSupply request, ActingPerson by) {
@@ -78,6 +88,21 @@ final class ItemController {
             @Nullable Length reelLength,
             @Nullable Pieces packSize,
             Money unitCost) {
+        ItemDescription description() {
+            return new ItemDescription(kind, name, width, opening, reelLength, packSize, unitCost);
+        }
+    }
+
+    record Correct(
+            UUID commandId,
+            MaterialKind kind,
+            String name,
+            @Nullable Length width,
+            @Nullable Length opening,
+            @Nullable Length reelLength,
+            @Nullable Pieces packSize,
+            Money unitCost,
+            String reason) {
         ItemDescription description() {
             return new ItemDescription(kind, name, width, opening, reelLength, packSize, unitCost);
         }

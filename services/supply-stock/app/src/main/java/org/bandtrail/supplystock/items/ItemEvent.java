@@ -17,6 +17,13 @@ public sealed interface ItemEvent {
     record Registered(MaterialCode material, ItemDescription description, Supply supply, PersonId by, Occurred occurred)
             implements ItemEvent {}
 
+    /** What is said about it was corrected, for a reason; what lies in stock keeps the cost it was bought at. */
+    @StoredAs("item.corrected")
+    @Revision("1")
+    record Corrected(
+            MaterialCode material, ItemDescription description, String reason, PersonId by, Occurred occurred)
+            implements ItemEvent {}
+
     /** Its supply figures changed, for a reason. */
     @StoredAs("item.supply-set")
     @Revision("1")

@@ -37,6 +37,7 @@ final class ItemProjection implements Projection {
         for (StoredEvent stored : page) {
             switch ((ItemEvent) stored.payload()) {
                 case ItemEvent.Registered registered -> insert(registered);
+                case ItemEvent.Corrected corrected -> correct(corrected);
                 case ItemEvent.SupplySet set ->
                     jdbc.sql("""
                                     UPDATE item SET lead_time_days = ?, lead_time_sd_days = ?, service_level_permille = ?
@@ -69,6 +70,22 @@ final class ItemProjection implements Projection {
                 .param(registered.supply().leadTimeDays())
                 .param(registered.supply().leadTimeSdDays())
                 .param(registered.supply().serviceLevelPermille())
+                .update();
+    }
+
+    private void correct(ItemEvent.Corrected corrected) {
+        ItemDescription item = corrected.description();
+        jdbc.sql("""
+                        UPDATE item SET name = ?, width_mm = ?, opening_mm = ?, reel_length_mm = ?, pack_size = ?,
+                            unit_cost_minor = ?, currency = ? WHERE material = ?""")
+                .param(item.name())
+                .param(mm(item.width()))
+                .param(mm(item.opening()))
+                .param(mm(item.reelLength()))
+                .param(item.packSize() == null ? null : item.packSize().count())
+                .param(item.unitCost().minor())
+                .param(item.unitCost().currency())
+                .param(corrected.material().value())
                 .update();
     }
 

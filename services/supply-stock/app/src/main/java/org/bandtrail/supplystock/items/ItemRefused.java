@@ -2,6 +2,7 @@ package org.bandtrail.supplystock.items;
 
 import org.bandtrail.eventstore.Refusal;
 import org.bandtrail.kernel.MaterialCode;
+import org.bandtrail.kernel.MaterialKind;
 
 /** Why a wish about an item is refused. */
 public abstract sealed class ItemRefused extends Refusal {
@@ -36,6 +37,16 @@ public abstract sealed class ItemRefused extends Refusal {
 
         MeasuresDoNotFit(MaterialCode material, String what) {
             super("Item [%s]: %s".formatted(material, what));
+        }
+    }
+
+    /** Another kind is another item, because its reels or boxes are already counted in its unit. */
+    public static final class KindIsFixed extends ItemRefused {
+        private static final long serialVersionUID = 1L;
+
+        KindIsFixed(MaterialCode material, MaterialKind is, MaterialKind wanted) {
+            super("Item [%s] is of the kind [%s] and cannot become [%s]. Register another item for that."
+                    .formatted(material, is, wanted));
         }
     }
 

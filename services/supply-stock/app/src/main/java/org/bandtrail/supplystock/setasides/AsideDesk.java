@@ -48,7 +48,8 @@ class AsideDesk {
                 ? relocating.whereIs(reel, asked.depotId())
                 : relocating.whereIs(asked.batch(), asked.depotId());
         Place aside = Place.setAside(asked.depotId());
-        return new SetAsideController.Done(aside, moved(asked, StockMove.SET_ASIDE, shelf, aside, by, now));
+        return new SetAsideController.Done(
+                aside, moved(asked, StockMove.SET_ASIDE, shelf, aside, by, now), now.recorded());
     }
 
     SetAsideController.Done release(SetAsideController.Asked asked, PersonId by, Occurred now) {
@@ -60,7 +61,7 @@ class AsideDesk {
         Place into = mark == null || mark.isBlank() ? Place.depot(asked.depotId()) : Place.bin(asked.depotId(), mark);
         long quantity = moved(asked, StockMove.RELEASED, Place.setAside(asked.depotId()), into, by, now);
         tellDelivery(asked, holding, id, quantity, into, by, now);
-        return new SetAsideController.Done(into, quantity);
+        return new SetAsideController.Done(into, quantity, now.recorded());
     }
 
     private long moved(

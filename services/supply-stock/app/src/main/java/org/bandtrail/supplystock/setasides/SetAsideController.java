@@ -3,6 +3,7 @@ package org.bandtrail.supplystock.setasides;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import org.bandtrail.eventexchange.entry.ActingPerson;
@@ -79,7 +80,8 @@ final class SetAsideController {
         }
     }
 
-    record Done(Place place, long quantity) {}
+    /** @param at when the books learnt of it: by this the move can be taken back, see {@code takebacks} */
+    record Done(Place place, long quantity, @Nullable Instant at) {}
 
     record Rows(List<SetAsideRow> rows, @Nullable String next) {}
 }

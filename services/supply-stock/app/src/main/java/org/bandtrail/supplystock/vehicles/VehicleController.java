@@ -96,7 +96,7 @@ final class VehicleController {
                                 by.id(),
                                 occurred)));
             }
-            return new Moved(vehicle, lines);
+            return new Moved(vehicle, lines, occurred.recorded());
         });
     }
 
@@ -125,7 +125,8 @@ final class VehicleController {
 
     record Line(String id, long quantity) {}
 
-    record Moved(VehicleId vehicleId, List<Line> lines) {}
+    /** @param at when the books learnt of it: by this the moves can be taken back, see {@code takebacks} */
+    record Moved(VehicleId vehicleId, List<Line> lines, @Nullable Instant at) {}
 
     record Rows(List<VehicleRow> rows, @Nullable String next) {}
 }

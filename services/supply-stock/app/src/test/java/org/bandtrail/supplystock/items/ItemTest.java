@@ -63,18 +63,53 @@ class ItemTest {
                 .isThrownBy(() -> Item.UNKNOWN.decide(supply(14, 950, "a new contract")));
     }
 
+    @Test
+    void a_correction_replaces_what_is_said_and_needs_a_reason() {
+        ItemDescription better = described(MaterialKind.MESH, WIDTH, Length.ofMm(10), null);
+        Item corrected = registered()
+                .evolve(registered().decide(correct(better, "measured again")).getFirst());
+
+        assertThat(corrected.description()).isEqualTo(better);
+        assertThat(corrected.decide(correct(better, "again")))
+                .as("the same once more changes nothing")
+                .isEmpty();
+        assertThatExceptionOfType(ItemRefused.MeasuresDoNotFit.class)
+                .isThrownBy(() -> registered().decide(correct(better, " ")))
+                .withMessageContaining("reason");
+        assertThatExceptionOfType(ItemRefused.MeasuresDoNotFit.class)
+                .isThrownBy(() -> registered()
+                        .decide(correct(described(MaterialKind.MESH, WIDTH, null, null), "no opening known")));
+    }
+
+    @Test
+    void a_correction_makes_no_other_kind_and_no_new_item() {
+        ItemDescription fastener = described(MaterialKind.FASTENER, null, null, Pieces.of(100));
+
+        assertThatExceptionOfType(ItemRefused.KindIsFixed.class)
+                .isThrownBy(() -> registered().decide(correct(fastener, "a slip")))
+                .withMessageContaining("[MESH]")
+                .withMessageContaining("[FASTENER]");
+        assertThatExceptionOfType(ItemRefused.ItemUnknown.class)
+                .isThrownBy(() -> Item.UNKNOWN.decide(correct(fastener, "a slip")));
+    }
+
+    private static ItemCommand correct(ItemDescription description, String reason) {
+        return new ItemCommand.Correct(MESH, description, reason, KEEPER, NOW);
+    }
+
     private static ItemCommand supply(int days, int permille, String reason) {
         return new ItemCommand.SetSupply(MESH, new Supply(days, 3, permille), reason, KEEPER, NOW);
     }
 
     private static ItemCommand register(
             MaterialKind kind, @Nullable Length width, @Nullable Length opening, @Nullable Pieces pack) {
+        return new ItemCommand.Register(MESH, described(kind, width, opening, pack), KEEPER, NOW);
+    }
+
+    private static ItemDescription described(
+            MaterialKind kind, @Nullable Length width, @Nullable Length opening, @Nullable Pieces pack) {
         Length reel = kind == MaterialKind.FASTENER ? null : Length.ofMm(25_000);
-        return new ItemCommand.Register(
-                MESH,
-                new ItemDescription(kind, "Guard mesh", width, opening, reel, pack, Money.of(4200, "USD")),
-                KEEPER,
-                NOW);
+        return new ItemDescription(kind, "Guard mesh", width, opening, reel, pack, Money.of(4200, "USD"));
     }
 
     private static Item registered() {

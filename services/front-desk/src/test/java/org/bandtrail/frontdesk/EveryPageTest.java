@@ -94,6 +94,7 @@ class EveryPageTest {
                 "/spend                     | USD 1,561.20              | Where the money is",
                 "/reorder                   | order now                 | z = 1.65",
                 "/where?at=tree             | tree T-1302               | 1,080 mm stored",
+                "/mesh-pieces/new           | Name on its tag           | depot RIVER",
                 "/stuck-animal              | Do not pull.              | 50 CFR part 21",
                 "/settings                  | metres and millimetres    | P-LEAD",
                 "/people                    | Add somebody              | Erase",
@@ -145,6 +146,7 @@ class EveryPageTest {
                 "host-checks",
                 "sites",
                 "bands",
+                "mesh-pieces",
                 "spend",
                 "audit"
             })

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.bandtrail.frontdesk.neighbours.depot.Stock;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
+import org.bandtrail.frontdesk.neighbours.field.BandCare;
 import org.bandtrail.frontdesk.people.SignedIn;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
@@ -12,8 +13,10 @@ import org.springframework.ui.Model;
 @Component
 class Custody {
     private final SupplyStock stock;
+    private final BandCare care;
 
-    Custody(SupplyStock stock) {
+    Custody(SupplyStock stock, BandCare care) {
+        this.care = care;
         this.stock = stock;
     }
 
@@ -36,6 +39,15 @@ class Custody {
                         .findFirst()
                         .orElse(""));
         page.addAttribute("self", personId);
+    }
+
+    /** Sound pieces of mesh that whoever is signed in carries, to be used again. */
+    List<BandCare.MeshPiece> meshPieces() {
+        SignedIn reader = SignedIn.current();
+        String place = "crew:" + (reader == null ? "" : reader.personId());
+        return care.allPieces(Map.of("place", place, "state", "free")).stream()
+                .filter(piece -> !"scrap".equals(piece.wear()))
+                .toList();
     }
 
     private static List<Stock.Reel> kind(List<Stock.Reel> reels, String kind) {

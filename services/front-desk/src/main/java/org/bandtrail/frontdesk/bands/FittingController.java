@@ -8,21 +8,26 @@ import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.NeighbourRefused;
 import org.bandtrail.frontdesk.neighbours.Problem;
 import org.bandtrail.frontdesk.neighbours.Soon;
+import org.bandtrail.frontdesk.neighbours.field.BandCare;
 import org.bandtrail.frontdesk.neighbours.field.Inspections;
 import org.bandtrail.frontdesk.neighbours.field.Installs;
+import org.bandtrail.frontdesk.neighbours.field.Policies;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
 import org.bandtrail.frontdesk.pages.PleaseConfirm;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.util.LinkedMultiValueMap;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** Fitting a band: find the tree, see the proposed lengths, write what was really used. */
@@ -33,8 +38,20 @@ class FittingController {
     private final Inspections inspections;
     private final Custody custody;
     private final TreeCare care;
+    private final BandCare pieces;
+    private final Policies policies;
+    private final FitPhotos photos;
 
-    FittingController(SiteInstalls installs, Inspections inspections, Custody custody, TreeCare care) {
+    FittingController(
+            SiteInstalls installs,
+            Inspections inspections,
+            Custody custody,
+            TreeCare care,
+            BandCare pieces,
+            Policies policies) {
+        this.pieces = pieces;
+        this.policies = policies;
+        this.photos = new FitPhotos(care);
         this.care = care;
         this.installs = installs;
         this.inspections = inspections;
@@ -48,6 +65,7 @@ class FittingController {
             @RequestParam(defaultValue = "") String tree,
             @RequestParam(defaultValue = "") String girth,
             @RequestParam(defaultValue = "") String girthUnit,
+            @RequestParam(defaultValue = "") String device,
             @RequestParam(defaultValue = "") String q) {
         if (tree.isBlank()) {
             page.addAttribute("q", q);
@@ -60,17 +78,24 @@ class FittingController {
         }
         return shown(
                 page,
-                Entered.fresh(Map.of("treeId", tree, "girth", girth, "girthUnit", girthUnit)),
+                Entered.fresh(Map.of("treeId", tree, "girth", girth, "girthUnit", girthUnit, "device", device)),
                 Form.withUnit(girth.strip(), girthUnit),
                 desk);
     }
 
     @PostMapping("/bands")
     String fit(
-            @RequestParam MultiValueMap<String, String> sent,
+            @RequestParam MultiValueMap<String, String> received,
+            @RequestParam(required = false) @Nullable MultipartFile photo,
             Model page,
             RedirectAttributes next,
             @ModelAttribute("desk") Desk desk) {
+        // The picture is kept at once: a form that comes back with a question could not carry it.
+        MultiValueMap<String, String> sent = new LinkedMultiValueMap<>(received);
+        Optional<Entered> unfit = Entered.unlessDone(sent, () -> photos.keep(photo, sent));
+        if (unfit.isPresent()) {
+            return shown(page, unfit.get(), new Form(sent).length("girth"), desk);
+        }
         Form form = new Form(sent);
         List<Installs.Flag> flags = new ArrayList<>();
         Optional<Entered> back = Entered.unlessDone(sent, () -> {
@@ -100,13 +125,24 @@ class FittingController {
         }
     }
 
-    private static Map<String, Object> band(Form form, Desk desk) {
+    private Map<String, Object> band(Form form, Desk desk) {
         Form.Body body = form.body()
-                .text("bandId", "treeId", "siteId", "crewId", "personId")
-                .length("girth", "height")
+                .text("bandId", "treeId", "siteId", "crewId", "personId", "device", "deviation")
+                .length("girth", "height", "seam")
+                .whole("position")
                 .put("tape", Map.of("reelId", form.identity("tapeReel"), "length", form.length("tapeLength")))
                 .happened(desk.days());
-        if (form.has("meshReel")) {
+        if (form.has("guardClosedBelow")) {
+            body.put("guardClosedBelow", form.text("guardClosedBelow").equals("yes"));
+        }
+        if (!form.filled("photos").isEmpty()) {
+            body.put("photos", form.filled("photos"));
+        }
+        if (form.has("meshPiece")) {
+            BandCare.MeshPiece piece = pieces.piece(form.identity("meshPiece"));
+            body.put("meshPiece", piece.pieceId());
+            body.put("mesh", Map.of("reelId", piece.reelId(), "length", piece.lengthMm() + " mm"));
+        } else if (form.has("meshReel")) {
             body.put("mesh", Map.of("reelId", form.identity("meshReel"), "length", form.length("meshLength")));
         }
         if (form.has("fastenerBatch")) {
@@ -121,14 +157,21 @@ class FittingController {
         Installs.Tree tree = installs.tree(entered.value("treeId"));
         page.addAttribute("tree", tree);
         page.addAttribute("checks", care.checks(tree.treeId()));
+        String measure = desk.metric() ? "metric" : "imperial";
         Map<String, Object> asked = new HashMap<>();
         asked.put(girth.isBlank() ? "tree" : "girth", girth.isBlank() ? tree.treeId() : girth);
-        asked.put("measure", desk.metric() ? "metric" : "imperial");
+        asked.put("measure", measure);
         try {
-            page.addAttribute("proposal", installs.proposal(asked));
+            Installs.Proposal proposal = installs.proposal(asked);
+            page.addAttribute("proposal", proposal);
+            FitOffer.of(entered.or("device", FitOffer.USUAL), proposal, policies, measure).on(page);
         } catch (NeighbourRefused noProposal) {
             page.addAttribute("noProposal", noProposal.problem());
+            FitOffer.nothing(entered.or("device", FitOffer.USUAL)).on(page);
         }
+        page.addAttribute("kinds", policies.kinds());
+        page.addAttribute("place", Long.toString(1 + Math.min(tree.bandsUp() == null ? 0 : tree.bandsUp(), 3)));
+        page.addAttribute("carriedPieces", custody.meshPieces());
         custody.offer(page);
         page.addAttribute("entered", entered);
         return "band-new";

@@ -7,6 +7,7 @@ import org.bandtrail.frontdesk.neighbours.depot.Kits;
 import org.bandtrail.frontdesk.neighbours.depot.Purchasing;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.neighbours.depot.Tracing;
+import org.bandtrail.frontdesk.neighbours.field.BandCare;
 import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
 import org.bandtrail.frontdesk.neighbours.field.Inspections;
 import org.bandtrail.frontdesk.neighbours.field.Policies;
@@ -104,6 +105,11 @@ class NeighboursWiring {
     @Bean
     TreeCare treeCare(@Qualifier("site-installs-service") Neighbour neighbour) {
         return new TreeCare(neighbour);
+    }
+
+    @Bean
+    BandCare bandCare(@Qualifier("site-installs-service") Neighbour neighbour) {
+        return new BandCare(neighbour);
     }
 
     @Bean

@@ -17,6 +17,7 @@ import org.springframework.security.config.annotation.web.configurers.AuthorizeH
 record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
     private static final List<Role> DEPOT = List.of(Role.DEPOT, Role.LEAD);
     private static final List<Role> CREW = List.of(Role.CREW, Role.LEAD);
+    private static final List<Role> DEPOT_AND_CREW = List.of(Role.DEPOT, Role.CREW, Role.LEAD);
     private static final List<Role> MONEY = List.of(Role.FINANCE, Role.LEAD);
     private static final List<Role> DEPOT_AND_MONEY = List.of(Role.DEPOT, Role.FINANCE, Role.LEAD);
 
@@ -46,6 +47,8 @@ record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
             page(List.of(Role.LEAD), "/policies/new"),
             page(DEPOT, "/import", "/import/**", "/sites/new", "/trees/new"),
             page(List.of(Role.LEAD), "/sites/*/change", "/sites/*/consents/new"),
+            form(DEPOT_AND_CREW, "/mesh-pieces", "/mesh-pieces/*/grade", "/mesh-pieces/*/put"),
+            page(DEPOT_AND_CREW, "/mesh-pieces/new"),
             form(CREW, "/bands", "/bands/**"),
             page(CREW, "/bands/new", "/bands/*/visit", "/bands/*/take-down"),
             form(MONEY, "/cost-policies", "/months/**", "/grants", "/grants/**", "/budgets", "/budgets/**"),

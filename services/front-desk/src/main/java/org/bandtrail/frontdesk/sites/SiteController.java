@@ -7,6 +7,7 @@ import org.bandtrail.frontdesk.neighbours.field.Ground;
 import org.bandtrail.frontdesk.neighbours.field.Sites;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
+import org.bandtrail.frontdesk.removals.RemovalAlarm;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -18,9 +19,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 @Controller
 class SiteController {
     private final Sites sites;
+    private final RemovalAlarm removal;
 
-    SiteController(Sites sites) {
+    SiteController(Sites sites, RemovalAlarm removal) {
         this.sites = sites;
+        this.removal = removal;
     }
 
     @GetMapping("/sites/{siteId}")
@@ -31,6 +34,7 @@ class SiteController {
         page.addAttribute("whole", whole);
         page.addAttribute("consents", consents);
         page.addAttribute("today", today);
+        page.addAttribute("removal", removal.atSite(siteId, desk.days()));
         page.addAttribute("allowed", longest(consents, today));
         page.addAttribute("area", Areas.words(whole.areaDm2(), desk.metric()));
         page.addAttribute("areaStored", Areas.stored(whole.areaDm2()));

@@ -6,6 +6,7 @@ import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.depot.Stock;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
+import org.bandtrail.frontdesk.removals.RemovalAlarm;
 import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -21,9 +22,11 @@ class TrailController {
     private static final int PAGE = 100;
     private static final int WHOLE = 1_000;
     private final SupplyStock stock;
+    private final RemovalAlarm removal;
 
-    TrailController(SupplyStock stock) {
+    TrailController(SupplyStock stock, RemovalAlarm removal) {
         this.stock = stock;
+        this.removal = removal;
     }
 
     @GetMapping("/")
@@ -38,6 +41,7 @@ class TrailController {
         page.addAttribute("shown", TrailDrawing.shown(flows));
         page.addAttribute("audit", stock.audit());
         page.addAttribute("unknown", trail.unknown());
+        page.addAttribute("removal", desk.may("LEAD") ? removal.everywhere(desk.days()) : null);
         return "trail";
     }
 

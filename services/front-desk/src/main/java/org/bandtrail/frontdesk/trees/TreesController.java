@@ -12,6 +12,7 @@ import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
+import org.bandtrail.frontdesk.removals.RemovalAlarm;
 import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -34,8 +35,10 @@ class TreesController {
 
     private final SiteInstalls installs;
     private final TreeCare care;
+    private final RemovalAlarm removal;
 
-    TreesController(SiteInstalls installs, TreeCare care) {
+    TreesController(SiteInstalls installs, TreeCare care, RemovalAlarm removal) {
+        this.removal = removal;
         this.installs = installs;
         this.care = care;
     }
@@ -83,10 +86,12 @@ class TreesController {
     }
 
     @GetMapping("/trees/{treeId}")
-    String tree(@PathVariable String treeId, Model page) {
+    String tree(@PathVariable String treeId, Model page, @ModelAttribute("desk") Desk desk) {
         Installs.Tree tree = installs.tree(treeId);
         TreeCare.Book book = care.book();
         page.addAttribute("tree", tree);
+        page.addAttribute("bands", installs.allBands(Map.of("tree", tree.treeId())));
+        page.addAttribute("removal", removal.onTree(tree.treeId(), desk.days()));
         page.addAttribute("drawing", GirthDrawing.of(tree.history() == null ? List.of() : tree.history()));
         page.addAttribute("kinds", book.kinds());
         page.addAttribute("pests", book.pestNames());

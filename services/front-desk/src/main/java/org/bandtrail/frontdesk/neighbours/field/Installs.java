@@ -58,6 +58,8 @@ public final class Installs {
             @Nullable String siteId,
             String state,
             @Nullable Instant fittedAt,
+            @Nullable Instant takenDownAt,
+            @Nullable String crewId,
             @Nullable String personId,
             @Nullable String tapeReelId,
             @Nullable Long tapeMm,
@@ -67,6 +69,15 @@ public final class Installs {
             @Nullable Long girthMm,
             @Nullable Long heightMm,
             @Nullable LocalDate mustRemoveBy,
+            @Nullable Integer policyVersion,
+            @Nullable String device,
+            @Nullable Integer position,
+            @Nullable String deviation,
+            @Nullable Long seamMm,
+            @Nullable Boolean guardClosedBelow,
+            @Nullable String programme,
+            @Nullable String pest,
+            @Nullable List<String> alsoUsed,
             @Nullable List<Flag> flags,
             @Nullable List<BandStep> history) {
 
@@ -74,10 +85,33 @@ public final class Installs {
         public boolean isUp() {
             return state.equalsIgnoreCase("up");
         }
+
+        /** What was found about it and is still so. */
+        public List<Flag> openFlags() {
+            return flags == null ? List.of() : flags.stream().filter(Flag::isOpen).toList();
+        }
+
+        /** What was found about it when it was fitted and has settled since. */
+        public List<Flag> settledFlags() {
+            return flags == null
+                    ? List.of()
+                    : flags.stream().filter(flag -> !flag.isOpen()).toList();
+        }
     }
 
     /** Something odd about a fact that was accepted all the same. */
-    public record Flag(@Nullable String flag, @Nullable String message) {}
+    public record Flag(
+            @Nullable String flag, @Nullable String message, @Nullable Boolean open) {
+        /** Something odd that is so now. */
+        public Flag(@Nullable String flag, @Nullable String message) {
+            this(flag, message, null);
+        }
+
+        /** Whether it is still so; what nobody says is still so. */
+        public boolean isOpen() {
+            return open == null || open;
+        }
+    }
 
     /** One line of a band's history. */
     public record BandStep(

@@ -86,7 +86,7 @@ class DeviceCheckTest {
     void a_funnel_trap_is_cut_from_mesh_and_wants_no_guard() {
         assertThat(codes(details("funnel-trap", "cut for a band", null, null), null, BOOKS.meshReel()))
                 .isEmpty();
-        assertThat(codes(details("funnel-trap", null, null, null), null, BOOKS.tapeReel()))
+        assertThat(codes(details("funnel-trap", "cut for a band", null, null), null, BOOKS.tapeReel()))
                 .containsExactly("tape-reel-wrong-kind");
     }
 }

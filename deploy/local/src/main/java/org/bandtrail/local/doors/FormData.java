@@ -3,7 +3,7 @@ package org.bandtrail.local.doors;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 
-/** A multipart form (RFC 7578) with a file and JSON parts, built in memory; for files of a few megabytes. */
+/** A multipart form (RFC 7578) with files, fields and JSON parts, built in memory; for files of a few megabytes. */
 public final class FormData {
     private static final String BOUNDARY = "bandtrail-demo-season-7d1f2c";
     private final ByteArrayOutputStream content = new ByteArrayOutputStream();
@@ -13,6 +13,21 @@ public final class FormData {
         header("name=\"" + name + "\"; filename=\"" + fileName + "\"", "text/csv");
         content.writeBytes(bytes);
         text("\r\n");
+        return this;
+    }
+
+    /** Adds a PNG picture. */
+    public FormData png(String name, String fileName, byte[] bytes) {
+        header("name=\"" + name + "\"; filename=\"" + fileName + "\"", "image/png");
+        content.writeBytes(bytes);
+        text("\r\n");
+        return this;
+    }
+
+    /** Adds a field of text. */
+    public FormData field(String name, String value) {
+        header("name=\"" + name + "\"", "text/plain; charset=UTF-8");
+        text(value + "\r\n");
         return this;
     }
 

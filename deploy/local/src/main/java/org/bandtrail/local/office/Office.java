@@ -18,20 +18,26 @@ public final class Office {
     private final Deque<OfficeStep> open;
     private final FrontDoor supplyStock;
     private final FrontDoor siteInstalls;
+    private final Runnable heard;
+    private boolean booksMoved = true;
 
-    private Office(List<OfficeStep> steps, FrontDoor supplyStock, FrontDoor siteInstalls) {
+    private Office(List<OfficeStep> steps, FrontDoor supplyStock, FrontDoor siteInstalls, Runnable heard) {
         this.open = new ArrayDeque<>(steps);
         this.supplyStock = supplyStock;
         this.siteInstalls = siteInstalls;
+        this.heard = heard;
     }
 
     /**
      * Reads every {@code .jsonl} file of a folder; blank lines and lines that begin with # say nothing.
      *
      * @param folder for example {@code demo-data/office}; a missing folder is an office that does nothing
+     * @param heard waits until site-installs has heard of everything in supply-stock; called before a step at
+     *     site-installs if supply-stock was written to before, because plans are made from what lies in the depots
      * @throws org.bandtrail.local.doors.SeasonStopped naming file and line of what cannot be read
      */
-    public static Office read(Path folder, FrontDoor supplyStock, FrontDoor siteInstalls) throws IOException {
+    public static Office read(Path folder, FrontDoor supplyStock, FrontDoor siteInstalls, Runnable heard)
+            throws IOException {
         List<OfficeStep> steps = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {
@@ -41,7 +47,7 @@ public final class Office {
             }
         }
         steps.sort(Comparator.comparing(OfficeStep::at)); // stable: lines of one moment keep their order
-        return new Office(steps, supplyStock, siteInstalls);
+        return new Office(steps, supplyStock, siteInstalls, heard);
     }
 
     private static boolean isScript(Path file) {
@@ -78,7 +84,7 @@ public final class Office {
             OfficeStep step = open.remove();
             itIs.accept(step.at());
             String origin = "%s (%s)".formatted(step.origin(), step.does());
-            FrontDoor door = step.atSiteInstalls() ? siteInstalls : supplyStock;
+            FrontDoor door = doorOf(step);
             if (step.put()) {
                 door.put(step.path(), step.body(), step.by(), origin);
             } else {
@@ -87,5 +93,17 @@ public final class Office {
             done++;
         }
         return done;
+    }
+
+    private FrontDoor doorOf(OfficeStep step) {
+        if (!step.atSiteInstalls()) {
+            booksMoved = true;
+            return supplyStock;
+        }
+        if (booksMoved) {
+            heard.run();
+            booksMoved = false;
+        }
+        return siteInstalls;
     }
 }

@@ -70,7 +70,7 @@ public final class DemoSeason {
     private String loadFiles(Progress progress, Consumer<Instant> itIs) throws IOException {
         Path season = demoData.resolve("season");
         List<Chunk> chunks = Timeline.read(season);
-        Office office = Office.read(demoData.resolve("office"), doors.supplyStock(), doors.siteInstalls());
+        Office office = Office.read(demoData.resolve("office"), doors.supplyStock(), doors.siteInstalls(), () -> waitFor(Kind.FIT));
         int total = office.stillToDo()
                 + chunks.stream().mapToInt(chunk -> chunk.rows().size()).sum();
         PlaceSender place = new PlaceSender(demoData, doors, LEAD);
@@ -78,14 +78,16 @@ public final class DemoSeason {
         progress.at("items, depots, crews, sites", 0, total);
         place.sendPlace();
         progress.at("trees", 0, total);
-        FieldSender field = new FieldSender(season, doors, place.sendTrees());
+        TreeIndex trees = place.sendTrees();
+        FieldSender field = new FieldSender(season, doors, trees);
+        TreeLookSender looks = new TreeLookSender(doors.siteInstalls(), trees);
         int done = 0;
         for (Chunk chunk : chunks) {
             progress.at(chunk.words(), done, total);
             waitFor(chunk.kind());
             done += office.doUntil(chunk.arrival(), itIs);
             itIs.accept(chunk.arrival());
-            send(chunk, field);
+            send(chunk, field, looks);
             done += chunk.rows().size();
         }
         progress.at("the services read each other", done, total);
@@ -96,10 +98,11 @@ public final class DemoSeason {
         return new AuditReading(doors.supplyStock(), LEAD, PROJECTING).sentence();
     }
 
-    private void send(Chunk chunk, FieldSender field) {
+    private void send(Chunk chunk, FieldSender field, TreeLookSender looks) {
         List<Row> rows = chunk.rows();
         DepotSender depot = new DepotSender(doors.supplyStock());
         switch (chunk.kind()) {
+            case LOOK -> looks.looks(rows);
             case REEL -> depot.reels(rows);
             case BATCH -> depot.batches(rows);
             case HANDOUT -> depot.handouts(rows);
@@ -123,7 +126,7 @@ public final class DemoSeason {
                 hearing.await(doors.supplyStock(), doors.siteInstalls());
                 hearing.await(doors.supplyStock(), doors.inspections());
             }
-            case REEL, BATCH, HANDOUT, OUTCOME, LOAD -> {}
+            case LOOK, REEL, BATCH, HANDOUT, OUTCOME, LOAD -> {}
         }
     }
 

@@ -10,7 +10,7 @@ final class FieldBodies {
     /** A band fitted to the tree with this identity. */
     static ObjectNode band(Row row, String treeId) {
         ObjectNode body = Body.of(row, "band", row.text("bandId")).put("treeId", treeId);
-        Body.copy(row, body, "bandId", "siteId", "crewId", "personId", "girth", "height");
+        Body.copy(row, body, "bandId", "siteId", "crewId", "personId", "girth", "height", "deviation");
         piece(body, "tape", row, "tapeReel", "tapeLength");
         piece(body, "mesh", row, "meshReel", "meshLength");
         fasteners(body, row);

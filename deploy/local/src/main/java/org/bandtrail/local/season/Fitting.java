@@ -12,6 +12,13 @@ final class Fitting {
     private static final long TAPE_BEYOND_GIRTH_MM = 50 + 2 * 19;
 
     private static final long MESH_BEYOND_GIRTH_MM = 203;
+
+    /** Mesh beyond the girth as the house's policy proposes it. */
+    private static final long PROPOSED_MESH_BEYOND_GIRTH_MM = 229;
+
+    /** Crews say why from this much on: a little before the page would ask. */
+    private static final long WORTH_A_WORD_MM = 100;
+
     private static final int REST_DAYS = 8;
 
     private final Place.Crew crew;
@@ -61,10 +68,17 @@ final class Fitting {
                 mesh.text(),
                 kit.usePins(pieces),
                 pieces,
+                whyLonger(mesh, tree),
                 day.after(dice.between(9, 15)),
                 day.sentAt());
         freeFrom.put(tree, LocalDate.MAX);
         return new BandUp(bandId, tree, day.date, dice.between(29, 39), tape.mm(), mesh.piece(), mesh.material());
+    }
+
+    /** What a crew says of a used guard that goes further round than a fresh one would; empty for any other. */
+    private static String whyLonger(Cut mesh, Stand.Tree tree) {
+        long more = mesh.piece().mm() - tree.girthMm() - PROPOSED_MESH_BEYOND_GIRTH_MM;
+        return more > WORTH_A_WORD_MM ? "A used guard, longer than needed; nothing is cut off a sound one." : "";
     }
 
     private boolean wrongNumberTyped;

@@ -2,6 +2,7 @@ package org.bandtrail.local.season;
 
 /** The kinds of facts of a season, in the order in which one day's facts are sent, with the word for the progress. */
 enum Kind {
+    LOOK("trees looked at"),
     REEL("reels received"),
     BATCH("fasteners received"),
     HANDOUT("kits handed out"),

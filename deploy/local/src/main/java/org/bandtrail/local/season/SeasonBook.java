@@ -13,7 +13,7 @@ final class SeasonBook {
     final CsvTable batches = new CsvTable("batchId,materialCode,depotId,pieces,costMinor,currency,by,happenedAt");
     final CsvTable handouts = new CsvTable("kitId,depotId,crewId,personId,reels,batches,by,happenedAt");
     final CsvTable fits = new CsvTable("bandId,siteId,tag,crewId,personId,girth,height,tapeReel,tapeLength,"
-            + "meshReel,meshLength,batch,pieces,happenedAt,sentAt");
+            + "meshReel,meshLength,batch,pieces,deviation,happenedAt,sentAt");
     final CsvTable replacements =
             new CsvTable("visitId,tapeReel,tapeLength,meshReel,meshLength,oldMesh,batch,pieces,bagId");
     final CsvTable bycatch = new CsvTable("visitId,animal,alive,action,handedTo,supervisorTold");

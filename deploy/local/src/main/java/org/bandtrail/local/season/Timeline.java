@@ -19,9 +19,13 @@ final class Timeline {
 
     private Timeline() {}
 
-    /** Reads the folder {@code season} and cuts it into chunks by day, kind and crew, in time order. */
+    /**
+     * Reads the folder {@code season}, and what was seen at the trees beside it, and cuts both into chunks by day, kind
+     * and crew, in time order.
+     */
     static List<Chunk> read(Path folder) throws IOException {
         Timeline timeline = new Timeline();
+        timeline.add(Kind.LOOK, folder.resolveSibling("trees").resolve("looked-at.csv"));
         timeline.add(Kind.REEL, folder.resolve("reels.csv"));
         timeline.add(Kind.BATCH, folder.resolve("batches.csv"));
         timeline.add(Kind.HANDOUT, folder.resolve("handouts.csv"));

@@ -67,7 +67,7 @@ class OfficeTest {
 
     private Office office(String... lines) throws IOException {
         Files.writeString(folder.resolve("1-buying.jsonl"), "# what was bought\n" + String.join("", lines));
-        return Office.read(folder, doors().supplyStock(), doors().siteInstalls());
+        return Office.read(folder, doors().supplyStock(), doors().siteInstalls(), () -> {});
     }
 
     @Test

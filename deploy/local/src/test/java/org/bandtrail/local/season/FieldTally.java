@@ -14,12 +14,16 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.bandtrail.kernel.Length;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * What hangs on the trees and what went into bags by the end of the season, added up from the files alone: a plain map
  * of bands, no events, no moves, nothing of the services. A reel that was never bought counts too.
  */
 final class FieldTally {
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
     /** Length now on one band. */
     private final Map<String, Long> hanging = new HashMap<>();
 
@@ -32,6 +36,9 @@ final class FieldTally {
         FieldTally tally = new FieldTally();
         for (Row fit : CsvRows.read(season.resolve("fits.csv"))) {
             tally.hanging.put(fit.text("bandId"), mm(fit, material + "Length"));
+        }
+        if (material.equals("mesh")) {
+            tally.addDevices(season.resolveSibling("office").resolve("9-devices.jsonl"));
         }
         Map<String, Row> renewed = new HashMap<>();
         CsvRows.read(season.resolve("replacements.csv")).forEach(row -> renewed.put(row.text("visitId"), row));
@@ -49,6 +56,19 @@ final class FieldTally {
             }
         }
         return tally;
+    }
+
+    /** The trap and the burlap band that were tried: what goes round the trunk is of a reel of mesh or cloth. */
+    private void addDevices(Path script) throws IOException {
+        for (String line : Files.readAllLines(script)) {
+            JsonNode step = line.startsWith("{") ? JSON.readTree(line) : JSON.createObjectNode();
+            if (step.path("post").asString("").equals("/bands")) {
+                JsonNode fit = step.path("body");
+                hanging.put(
+                        fit.path("bandId").asString(""),
+                        Length.parse(fit.path("tape").path("length").asString("")).mm());
+            }
+        }
     }
 
     private static List<Row> visits(Path season) throws IOException {

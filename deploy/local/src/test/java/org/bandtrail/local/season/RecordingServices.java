@@ -90,9 +90,12 @@ final class RecordingServices implements AutoCloseable {
     private String trees(String query) throws IOException {
         String site = query.substring("site=".length(), "site=S-00".length());
         TreeSet<String> rows = new TreeSet<>();
-        for (Row row : CsvRows.read(demoData.resolve("season/fits.csv"))) {
-            if (row.text("siteId").equals(site)) {
-                rows.add("{\"tag\":\"%s\",\"treeId\":\"%s-%s\"}".formatted(row.text("tag"), site, row.text("tag")));
+        for (String file : List.of("season/fits.csv", "trees/looked-at.csv")) {
+            for (Row row : CsvRows.read(demoData.resolve(file))) {
+                if (row.text("siteId").equals(site)) {
+                    rows.add("{\"tag\":\"%s\",\"treeId\":\"%s-%s\"}"
+                            .formatted(row.text("tag"), site, row.text("tag")));
+                }
             }
         }
         return "{\"rows\":[" + String.join(",", rows) + "],\"next\":null}";

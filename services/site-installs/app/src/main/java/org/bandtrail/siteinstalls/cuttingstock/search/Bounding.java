@@ -163,6 +163,9 @@ final class Bounding {
         double[] now = master.prices();
         int added = 0;
         for (int cls = 0; cls < classes.size(); cls++) {
+            if (over.getAsBoolean()) {
+                return -1;
+            }
             List<Pricing.Offer> offers = pricing.best(cls, Math.clamp(task.kinds() / classes.size(), 1, AT_ONCE));
             sum -= offers.isEmpty() ? 0 : offers.getFirst().gain() * classes.count(cls);
             for (Pricing.Offer offer : offers) {

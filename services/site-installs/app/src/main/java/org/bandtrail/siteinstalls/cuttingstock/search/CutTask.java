@@ -80,6 +80,19 @@ public record CutTask(
         return lengths[reel] - weight >= usable ? lengths[reel] - weight : 0;
     }
 
+    /** The greatest length of which every weight is a whole multiple, in mm; at least 1. */
+    int grain() {
+        int grain = 0;
+        for (int weight : weights) {
+            for (int rest = weight; rest != 0; ) {
+                int next = grain % rest;
+                grain = rest;
+                rest = next;
+            }
+        }
+        return Math.max(1, grain);
+    }
+
     /** With the scale that follows from the number of new reels. */
     public static CutTask of(
             int[] weights,

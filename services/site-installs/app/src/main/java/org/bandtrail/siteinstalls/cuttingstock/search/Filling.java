@@ -1,6 +1,7 @@
 package org.bandtrail.siteinstalls.cuttingstock.search;
 
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 
 /**
  * First plans. {@link #firstFit} and {@link #bestFit} put the longest pieces first on the first, or the fullest, reel
@@ -72,14 +73,15 @@ final class Filling {
     /**
      * @param order in which reels are tried
      * @param steps how much scrap is accepted on a reel, in mm, first try first
+     * @param over ends it with what is filled so far; all else stays uncut
      */
-    Layout bySums(int[] order, int[] steps, Chance chance) {
+    Layout bySums(int[] order, int[] steps, Chance chance, BooleanSupplier over) {
         Layout layout = new Layout(task);
         Pool pool = new Pool(task, task.pieces());
         pool.add(layout.uncut());
         for (int step : steps) {
             for (int reel : order) {
-                if (layout.weight(reel) == 0 && pool.size() > 0) {
+                if (layout.weight(reel) == 0 && pool.size() > 0 && !over.getAsBoolean()) {
                     fill(layout, reel, pool, step, chance);
                 }
             }

@@ -47,7 +47,7 @@ final class Master {
 
     /** Pivots until no known column is worth more than it costs; false when it gave up. */
     boolean solve(int most, BooleanSupplier over) {
-        for (int i = 0; i < most && ((i & 3) != 0 || !over.getAsBoolean()); i++) {
+        for (int i = 0; i < most && !over.getAsBoolean(); i++) {
             double[] prices = basis.prices();
             int entering = entering(prices);
             if (entering == Integer.MIN_VALUE) {
@@ -58,6 +58,9 @@ final class Master {
             }
             if (++pivots % FRESH_INVERSE == 0) {
                 basis.invert(this::scatter, this::cost, over);
+                if (over.getAsBoolean()) {
+                    return false;
+                }
             }
         }
         return false;

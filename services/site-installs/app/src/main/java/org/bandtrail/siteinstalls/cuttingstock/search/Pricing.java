@@ -7,7 +7,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * The bounded knapsack behind the columns, exactly and for all reels at once: how much the pieces that add up to each
- * weight are worth at given prices. Prices are whole numbers, {@value #SCALE} to one unit of cost.
+ * weight are worth at given prices. Prices are whole numbers, {@value #SCALE} to one unit of cost. Weights are counted in
+ * the grain of the task, so that lengths to 5 mm take a fifth of the work.
  */
 final class Pricing {
     /** Prices are counted in this fraction of a unit of cost. */
@@ -16,6 +17,7 @@ final class Pricing {
     private static final long NONE = Long.MIN_VALUE / 4;
     private final CutTask task;
     private final ReelClasses classes;
+    private final int grain;
     private final int limit;
     private final long[] worth;
     private final int[] passKind;
@@ -26,11 +28,12 @@ final class Pricing {
     Pricing(CutTask task, ReelClasses classes) {
         this.task = task;
         this.classes = classes;
+        this.grain = task.grain();
         int most = 0;
         for (int cls = 0; cls < classes.size(); cls++) {
             most = Math.max(most, task.capacity(classes.one(cls)));
         }
-        this.limit = (int) Math.min(most, task.wanted());
+        this.limit = (int) (Math.min(most, task.wanted()) / grain);
         this.worth = new long[limit + 1];
         int parts = 0;
         for (int kind = 0; kind < task.kinds(); kind++) {
@@ -42,7 +45,11 @@ final class Pricing {
     }
 
     private int copies(int kind) {
-        return Math.min(task.demand()[kind], limit / task.weights()[kind]);
+        return Math.min(task.demand()[kind], limit / weight(kind));
+    }
+
+    private int weight(int kind) {
+        return task.weights()[kind] / grain;
     }
 
     /**
@@ -64,7 +71,7 @@ final class Pricing {
             for (int times = 1; left > 0; times *= 2) {
                 int now = Math.min(times, left);
                 left -= now;
-                reached = (int) Math.min(limit, reached + (long) now * task.weights()[kind]);
+                reached = (int) Math.min(limit, reached + (long) now * weight(kind));
                 pass(kind, now, prices[kind] * now, reached);
             }
         }
@@ -72,7 +79,7 @@ final class Pricing {
     }
 
     private void pass(int kind, int times, long price, int reached) {
-        int weight = task.weights()[kind] * times;
+        int weight = weight(kind) * times;
         long[] bits = chosen[passes];
         Arrays.fill(bits, 0);
         passKind[passes] = kind;
@@ -92,17 +99,17 @@ final class Pricing {
      */
     List<Offer> best(int cls, int many) {
         int reel = classes.one(cls);
-        int most = Math.min(limit, task.capacity(reel));
+        int most = Math.min(limit, task.capacity(reel) / grain);
         List<Offer> best = new ArrayList<>();
         long least = 0;
         for (int weight = most; weight > 0; weight--) {
-            long gain = worth[weight] <= least ? 0 : worth[weight] - SCALE * task.cost(reel, weight);
+            long gain = worth[weight] <= least ? 0 : worth[weight] - SCALE * task.cost(reel, (long) weight * grain);
             if (gain > least) {
                 int at = best.size();
                 while (at > 0 && best.get(at - 1).gain() < gain) {
                     at--;
                 }
-                best.add(at, new Offer(cls, weight, gain));
+                best.add(at, new Offer(cls, weight * grain, gain));
                 if (best.size() > many) {
                     best.removeLast();
                     least = best.getLast().gain();
@@ -115,11 +122,11 @@ final class Pricing {
     /** The column behind an offer. */
     Column column(Offer offer) {
         int[] perKind = new int[task.kinds()];
-        int rest = offer.weight();
+        int rest = offer.weight() / grain;
         for (int pass = passes - 1; pass >= 0 && rest > 0; pass--) {
             if ((chosen[pass][rest >> 6] >>> (rest & 63) & 1) != 0) {
                 perKind[passKind[pass]] += passTimes[pass];
-                rest -= passTimes[pass] * task.weights()[passKind[pass]];
+                rest -= passTimes[pass] * weight(passKind[pass]);
             }
         }
         return Column.of(task, classes, offer.cls(), perKind);

@@ -76,7 +76,7 @@ final class Regions {
         Bounding bounding = new Bounding(part, over);
         bounding.learn(rest.inPart(from, task.kinds()));
         bounding.run(cost, COLUMN_ROUNDS);
-        if (over.getAsBoolean() || from.uncut().length == 0 && new Steps(part).up(bounding.bound()) >= cost) {
+        if (over.getAsBoolean() || from.uncut().length == 0 && new Steps(part, over).up(bounding.bound()) >= cost) {
             return null;
         }
         for (int dive = 0; dive < DIVES; dive++) {

@@ -37,7 +37,7 @@ public final class Search {
     }
 
     private Found run() {
-        Steps steps = new Steps(task);
+        Steps steps = new Steps(task, over);
         List<Layout> starts = starts();
         Improvement improvement = new Improvement(task, starts.getFirst(), chance, over);
         long floor = raised(Floor.of(task), steps, improvement);
@@ -115,6 +115,9 @@ public final class Search {
         Filling filling = new Filling(task);
         List<Layout> starts = new ArrayList<>();
         for (int[] order : orders()) {
+            if (!starts.isEmpty() && over.getAsBoolean()) {
+                break;
+            }
             starts.add(filling.firstFit(order));
             starts.add(filling.bestFit(order));
         }
@@ -122,8 +125,8 @@ public final class Search {
             if (over.getAsBoolean()) {
                 break;
             }
-            starts.add(filling.bySums(order, new int[] {Integer.MAX_VALUE}, chance));
-            starts.add(filling.bySums(order, new int[] {0, 3, 20, Integer.MAX_VALUE}, chance));
+            starts.add(filling.bySums(order, new int[] {Integer.MAX_VALUE}, chance, over));
+            starts.add(filling.bySums(order, new int[] {0, 3, 20, Integer.MAX_VALUE}, chance, over));
         }
         Comparator<Layout> cheapest = Comparator.comparing(Layout::score);
         Comparator<Layout> fewest = Comparator.comparing(Layout::opened);

@@ -1,5 +1,7 @@
 package org.bandtrail.siteinstalls.cuttingstock.search;
 
+import java.util.function.BooleanSupplier;
+
 /**
  * Costs come in steps where no reel can keep a usable rest and cuts take nothing: then a reel that is cut is gone
  * whole, and what is gone together is a sum of lengths of reels. A bound between two such sums may be raised to the
@@ -12,7 +14,8 @@ final class Steps {
     private final long gcd;
     private final long[] sums;
 
-    Steps(CutTask task) {
+    /** When {@code over} ends it, steps are not known and bounds are raised less. */
+    Steps(CutTask task, BooleanSupplier over) {
         this.task = task;
         boolean whole = task.blade() == 0 && task.kinds() > 0;
         long all = 0;
@@ -26,17 +29,20 @@ final class Steps {
         }
         this.unit = Math.max(1, common);
         this.gcd = whole ? Math.max(1, costs) : 1;
-        this.sums = whole && all / unit < MOST ? sums((int) (all / unit)) : new long[0];
+        this.sums = whole && all / unit < MOST ? sums((int) (all / unit), over) : new long[0];
     }
 
     private long gone(int reel) {
         return task.lengths()[reel] + (task.fresh()[reel] ? task.worth() : 0);
     }
 
-    private long[] sums(int most) {
+    private long[] sums(int most, BooleanSupplier over) {
         long[] reached = new long[(most >> 6) + 1];
         reached[0] = 1;
         for (int reel = 0; reel < task.reels(); reel++) {
+            if (over.getAsBoolean()) {
+                return new long[0];
+            }
             Reach.addTo(reached, (int) (gone(reel) / unit));
         }
         return reached;

@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Dive {
     private static final int COLUMN_ROUNDS = 40;
+    private static final int TAIL = 30;
+    private static final int NODES = 300;
+    private static final int PARTS = 2;
     private final CutTask whole;
     private final Chance chance;
     private final BooleanSupplier over;
@@ -33,9 +36,13 @@ final class Dive {
         this.layout = new Layout(whole);
     }
 
-    /** A plan, or null when patience ended on the way down. */
+    /**
+     * A plan, or null when patience ended on the way down.
+     *
+     * @param target a cost that would be welcome; when few pieces are left it is tried whether they can keep to it
+     */
     @Nullable
-    Layout run(Bounding top) {
+    Layout run(Bounding top, long target) {
         Bounding bounding = top;
         Rest rest = Rest.of(whole, demand, free);
         while (rest.task().pieces() > 0 && rest.task().reels() > 0) {
@@ -43,7 +50,7 @@ final class Dive {
                 break;
             }
             Rest next = Rest.of(whole, demand, free);
-            if (next.task().pieces() == 0) {
+            if (next.task().pieces() == 0 || next.task().pieces() <= TAIL && complete(next, target)) {
                 break;
             }
             Bounding below = new Bounding(next.task(), over);
@@ -57,6 +64,29 @@ final class Dive {
         }
         finish();
         return layout;
+    }
+
+    /** Cuts what is left within what the target leaves for it, if that is possible: with no waste, with some, with all. */
+    private boolean complete(Rest rest, long target) {
+        long cost = 0;
+        for (int reel = 0; reel < free.length; reel++) {
+            cost += whole.cost(reel, layout.weight(reel));
+        }
+        long least = whole.scale() * rest.task().wanted();
+        long spare = target - cost - least;
+        for (int part = 0; part <= PARTS && spare >= 0; part++) {
+            long here = spare * part * part / (PARTS * PARTS);
+            Layout tail = new Completion(rest.task(), NODES, over).run(least + here);
+            if (tail != null) {
+                for (int reel = 0; reel < rest.reels().length; reel++) {
+                    layout.put(rest.reels()[reel], rest.inWhole(tail.on(reel)));
+                    free[rest.reels()[reel]] &= tail.weight(reel) == 0;
+                }
+                Arrays.fill(demand, 0);
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Fixes columns used at least once, or the one used most; false when the program uses none. */

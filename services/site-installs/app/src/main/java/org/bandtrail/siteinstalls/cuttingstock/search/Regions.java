@@ -80,7 +80,7 @@ final class Regions {
             return null;
         }
         for (int dive = 0; dive < DIVES; dive++) {
-            Layout read = new Dive(part, chance, 10 + 30 * dive, over).run(bounding);
+            Layout read = new Dive(part, chance, 10 + 30 * dive, over).run(bounding, cost - 1);
             if (read != null && read.score().cost() <= cost) {
                 return rest.inWhole(from, read);
             }

@@ -11,9 +11,11 @@ import java.util.stream.IntStream;
 public final class Search {
     private static final int ROUNDS = 12_000;
     private static final int POLISH = 2_000;
-    private static final int DIVES = 10;
-    private static final int REGIONS = 300;
-    private static final int IDLE = 60;
+    private static final int DIVES = 24;
+    private static final int REGIONS = 1_200;
+    private static final int IDLE = 240;
+    private static final int SMALL = 80;
+    private static final int NODES = 20_000;
     private static final int MANY = 500;
     private static final int REGION_ROUNDS = 50;
     private static final int COLUMN_ROUNDS = 500;
@@ -63,8 +65,10 @@ public final class Search {
         starts.forEach(bounding::learn);
         boolean complete = bounding.run(improvement.bestScore().cost(), COLUMN_ROUNDS);
         long bound = Math.max(floor, raised(bounding.bound(), steps, improvement));
+        bound = proved(improvement, bound, steps);
         for (int dive = 0; complete && dive < DIVES && improvement.bestScore().cost() > bound; dive++) {
-            Layout read = new Dive(task, chance, 5 + 3 * dive, over).run(bounding);
+            Layout read = new Dive(task, chance, 5 + 3 * dive, over)
+                    .run(bounding, improvement.bestScore().cost() - 1);
             if (read != null) {
                 improvement.offer(read);
                 bounding.learn(read);
@@ -72,6 +76,22 @@ public final class Search {
             improvement.run(ROUNDS / 12, bound);
         }
         regions(improvement, bound, REGIONS);
+        return bound;
+    }
+
+    /** Small tasks are looked through for a better plan; where there is none, that is a bound. */
+    private long proved(Improvement improvement, long from, Steps steps) {
+        long bound = from;
+        boolean everything = task.pieces() <= SMALL && improvement.best().uncut().length == 0;
+        while (everything && bound < improvement.bestScore().cost()) {
+            Completion completion = new Completion(task, NODES, over);
+            Layout found = completion.run(bound);
+            if (found != null) {
+                improvement.offer(found);
+            }
+            everything = found == null && completion.everything();
+            bound = everything ? steps.up(bound + 1) : bound;
+        }
         return bound;
     }
 

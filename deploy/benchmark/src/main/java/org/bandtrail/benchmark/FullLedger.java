@@ -5,8 +5,9 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
- * Fills the ledger with the moves of {@link FullDepot}, as SQL that writes the rows its projection writes: every move with
- * its value, the sums by account, place and day, and what is where. A reel of 50 m cost 36.00, so a metre is worth 0.72.
+ * Fills the ledger with the moves of {@link FullDepot}, as SQL that writes the rows its projection writes: every move
+ * with its value, the sums by account, place and day, and what is where. A reel of 50 m cost 36.00, so a metre is worth
+ * 0.72.
  */
 final class FullLedger {
     private static final String LINES = """

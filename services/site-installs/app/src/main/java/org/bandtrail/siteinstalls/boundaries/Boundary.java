@@ -11,8 +11,8 @@ import net.sf.geographiclib.PolygonResult;
  * <p>Area and perimeter are those of the geodesic polygon on WGS 84. Source: C. F. F. Karney, Algorithms for geodesics,
  * Journal of Geodesy 87 (2013) 43-55, as computed by GeographicLib.
  *
- * @param rings closed rings, first corner = last corner; the first is the outside and runs against the clock, the others
- *     are holes and run with it (RFC 7946, 3.1.6)
+ * @param rings closed rings, first corner = last corner; the first is the outside and runs against the clock, the
+ *     others are holes and run with it (RFC 7946, 3.1.6)
  */
 public record Boundary(List<List<Corner>> rings) {
     private static final double DM2_PER_M2 = 100;

@@ -10,7 +10,9 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** The erasable table of contacts. It is written directly and is no read model: a rebuild must not bring a name back. */
+/**
+ * The erasable table of contacts. It is written directly and is no read model: a rebuild must not bring a name back.
+ */
 @Repository
 public class Contacts {
     private final JdbcClient jdbc;

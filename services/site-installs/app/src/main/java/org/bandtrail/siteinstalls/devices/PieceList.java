@@ -11,9 +11,9 @@ import org.bandtrail.siteinstalls.policies.CutLengths;
 /**
  * The pieces of one device for one trunk.
  *
- * <p>A length is L = f g + x, rounded up to the crew's tape: g girth, f the factor of the part (1.5 for window screen, a
- * published figure; 1 otherwise), x the lengths of the policy and of the part; all in millimetres. Pins are counted as
- * {@link FastenerCount} says. Valid for g above 0.
+ * <p>A length is L = f g + x, rounded up to the crew's tape: g girth, f the factor of the part (1.5 for window screen,
+ * a published figure; 1 otherwise), x the lengths of the policy and of the part; all in millimetres. Pins are counted
+ * as {@link FastenerCount} says. Valid for g above 0.
  *
  * @param kind the device
  * @param pieces one for each of its parts, in their order

@@ -1,9 +1,9 @@
 package org.bandtrail.siteinstalls.planmaking;
 
 /**
- * How long the work takes and how long a crew's day is: minutes = bands x minutesPerBand + trees x minutesPerTree + sites
- * x minutesPerSite. Data of {@code defaults/crew-hours.json} with its source; a guess to plan with, never a measure of
- * people.
+ * How long the work takes and how long a crew's day is: minutes = bands x minutesPerBand + trees x minutesPerTree +
+ * sites x minutesPerSite. Data of {@code defaults/crew-hours.json} with its source; a guess to plan with, never a
+ * measure of people.
  *
  * @param minutesPerBand cutting, fitting and guarding one band, 1 to 240
  * @param minutesPerTree walking there and scraping bark, 0 to 240

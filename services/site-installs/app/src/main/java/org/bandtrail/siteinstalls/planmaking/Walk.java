@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * A short way past all trees: nearest neighbour from the first one, then bettered by reversing stretches (2-opt, G. A.
  * Croes 1958) and moving short stretches elsewhere (Or-opt, I. Or 1976) until neither helps; citations from memory. The
- * first stop stays the first, because there is the gate. Never longer than the nearest-neighbour way it starts from, the
- * same for the same input, at most a few seconds for 500 stops. It finds a good way, not always the shortest.
+ * first stop stays the first, because there is the gate. Never longer than the nearest-neighbour way it starts from,
+ * the same for the same input, at most a few seconds for 500 stops. It finds a good way, not always the shortest.
  */
 final class Walk {
     /** Gains below this are rounding of the distances and could turn for ever; metres. */

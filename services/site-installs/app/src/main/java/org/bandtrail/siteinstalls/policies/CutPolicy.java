@@ -10,8 +10,8 @@ import org.bandtrail.siteinstalls.policies.CutPolicyEvent.CutLengthsPublished;
 
 /**
  * All versions of the cut-length policy. For a pest and a programme the closest scope that has a version holding on the
- * day decides ({@link PolicyScope#fromClosest}). Within a scope the version with the latest first day is in force; of two
- * with the same first day the one published later. Publishing never changes an earlier version.
+ * day decides ({@link PolicyScope#fromClosest}). Within a scope the version with the latest first day is in force; of
+ * two with the same first day the one published later. Publishing never changes an earlier version.
  *
  * @param versions in the order of publishing
  */

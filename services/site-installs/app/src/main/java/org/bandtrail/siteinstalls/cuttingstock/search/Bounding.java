@@ -118,7 +118,9 @@ final class Bounding {
         return false;
     }
 
-    /** Leaving pieces uncut was made cheap, to keep prices near the truth; where the program makes use of it, no more. */
+    /**
+     * Leaving pieces uncut was made cheap, to keep prices near the truth; where the program makes use of it, no more.
+     */
     private boolean widen() {
         double[] uncut = master.uncut();
         boolean any = false;

@@ -5,8 +5,8 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * What a work plan needs now. Each event is the whole state of its plan: a reader replaces what it knew, and passes over
- * an event whose sequence is not higher. A plan that is done or called off needs nothing.
+ * What a work plan needs now. Each event is the whole state of its plan: a reader replaces what it knew, and passes
+ * over an event whose sequence is not higher. A plan that is done or called off needs nothing.
  *
  * @param planId the plan
  * @param sequence grows with each event about the same plan

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bandtrail.frontdesk.neighbours.NeighbourSilent;
 import org.bandtrail.frontdesk.neighbours.Soon;
@@ -118,15 +118,8 @@ class BudgetsController {
             @RequestParam MultiValueMap<String, String> sent,
             Model page,
             RedirectAttributes next) {
-        Form form = new Form(sent);
-        return told(
-                budgetId,
-                "/amount",
-                sent,
-                page,
-                next,
-                "The amount is changed.",
-                () -> form.body().money("amount").text("reason"));
+        Function<Form, Form.Body> amount = form -> form.body().money("amount").text("reason");
+        return told(budgetId, "/amount", sent, page, next, "The amount is changed.", amount);
     }
 
     @PostMapping("/budgets/{budgetId}/drop")
@@ -135,15 +128,8 @@ class BudgetsController {
             @RequestParam MultiValueMap<String, String> sent,
             Model page,
             RedirectAttributes next) {
-        Form form = new Form(sent);
-        return told(
-                budgetId,
-                "/drop",
-                sent,
-                page,
-                next,
-                "The budget counts no longer.",
-                () -> form.body().text("reason"));
+        Function<Form, Form.Body> reason = form -> form.body().text("reason");
+        return told(budgetId, "/drop", sent, page, next, "The budget counts no longer.", reason);
     }
 
     private String told(
@@ -153,12 +139,14 @@ class BudgetsController {
             Model page,
             RedirectAttributes next,
             String done,
-            Supplier<Form.Body> body) {
+            Function<Form, Form.Body> body) {
         Budgeting.Whole before = finance.budget(budgetId);
         Optional<Entered> back = Entered.unlessDone(
                 sent,
                 () -> finance.tell()
-                        .send("/budgets/" + budgetId + wish, body.get().done()));
+                        .send(
+                                "/budgets/" + budgetId + wish,
+                                body.apply(new Form(sent)).done()));
         if (back.isPresent()) {
             return shown(page, before, back.get());
         }

@@ -56,19 +56,11 @@ final class ConsentProjection implements Projection {
                     step(position, declined, "declined", declined.by(), declined.when(), declined.reason());
                 }
                 case ConsentRenewed renewed -> {
-                    jdbc.sql("UPDATE consent SET valid_until = ?, note = ? WHERE consent_id = ?")
-                            .param(renewed.until())
-                            .param(renewed.how())
-                            .param(renewed.consentId().value())
-                            .update();
+                    renewed(renewed);
                     step(position, renewed, "renewed", renewed.by(), renewed.when(), renewal(renewed));
                 }
                 case ConsentWithdrawn withdrawn -> {
-                    jdbc.sql("UPDATE consent SET state = 'withdrawn', withdrawn_from = ?, note = ? WHERE consent_id = ?")
-                            .param(withdrawn.from())
-                            .param(withdrawn.reason())
-                            .param(withdrawn.consentId().value())
-                            .update();
+                    withdrawn(withdrawn);
                     step(position, withdrawn, "withdrawn", withdrawn.by(), withdrawn.when(), withdrawn.reason());
                 }
             }
@@ -93,6 +85,22 @@ final class ConsentProjection implements Projection {
                 .param(asked.scope().area())
                 .param(asked.contactId().value())
                 .param(asked.when().happened().atOffset(ZoneOffset.UTC))
+                .update();
+    }
+
+    private void renewed(ConsentRenewed renewed) {
+        jdbc.sql("UPDATE consent SET valid_until = ?, note = ? WHERE consent_id = ?")
+                .param(renewed.until())
+                .param(renewed.how())
+                .param(renewed.consentId().value())
+                .update();
+    }
+
+    private void withdrawn(ConsentWithdrawn withdrawn) {
+        jdbc.sql("UPDATE consent SET state = 'withdrawn', withdrawn_from = ?, note = ? WHERE consent_id = ?")
+                .param(withdrawn.from())
+                .param(withdrawn.reason())
+                .param(withdrawn.consentId().value())
                 .update();
     }
 

@@ -139,6 +139,7 @@ class MovingPagesTest {
     @Test
     void scanned_labels_are_sent_as_reels_and_pieces_of_batches() throws Exception {
         desk.services().answers("POST /transfers", 200, "{}");
+        desk.services().answers("GET /batches/R-0007", 404, "{\"title\":\"Unknown\",\"status\":404}");
         var answer = desk.sends(
                 Role.DEPOT,
                 "/transfers",

@@ -34,6 +34,7 @@ class WhoMayTest {
         "/vehicles,          DEPOT LEAD",
         "/vehicles/load,     DEPOT LEAD",
         "/vehicles/unload,   DEPOT LEAD",
+        "/take-back,         DEPOT LEAD",
         "/set-aside,         DEPOT LEAD",
         "/set-aside/release, DEPOT LEAD",
         "/slittings,         DEPOT LEAD",

@@ -99,6 +99,7 @@ class AsideController {
                             label.into(form.body().text("depotId", "mark", "reason")),
                             Moved.Put.class);
             moved.add(label.moved(put.quantity(), turn.desk()));
+            TakeBack.offer(turn.next(), label, put.at(), "/set-aside");
         });
         if (back.isPresent()) {
             return shown(turn.page(), back.get());

@@ -20,7 +20,7 @@ import org.bandtrail.frontdesk.pages.PleaseConfirm;
  * @param batch whether it is a batch
  */
 record Label(String id, boolean batch) {
-    private static final String ALL = "all";
+    static final String ALL = "all";
     private static final int UNKNOWN = 404;
 
     /**
@@ -51,7 +51,8 @@ record Label(String id, boolean batch) {
         return batch ? desk.figures().pieces(quantity) + " of " + id : id;
     }
 
-    private static Optional<Stock.WholeBatch> batch(String id, SupplyStock stock) {
+    /** The batch with this label, or empty if the books know none. */
+    static Optional<Stock.WholeBatch> batch(String id, SupplyStock stock) {
         if (id.isEmpty()) {
             return Optional.empty();
         }
@@ -67,16 +68,20 @@ record Label(String id, boolean batch) {
 
     private static PleaseConfirm asked(Stock.WholeBatch batch, Predicate<String> there, Desk desk) {
         String id = batch.balance().batchId();
-        // Supply-stock takes them from the place that has most; the sentence says the same place.
-        String lies = batch.places().stream()
-                .filter(each -> each.quantity() > 0 && there.test(each.place()))
-                .max(Comparator.comparingLong(Stock.PlaceBalance::quantity))
-                .map(each -> desk.figures().pieces(each.quantity()) + " of it, " + desk.place(each.place()) + ".")
-                .orElse("none of it there.");
         return new PleaseConfirm(
                 "How many pieces?",
                 "%s is a batch of fasteners, not a reel. Write how many pieces, or take all that is there."
                         .formatted(id),
-                List.of(new Problem.Question("pieces", "", null, "The books have " + lies)));
+                List.of(new Problem.Question("pieces", "", null, "The books have " + lies(batch, there, desk))));
+    }
+
+    /** How much of a batch lies at these places, in words. */
+    static String lies(Stock.WholeBatch batch, Predicate<String> there, Desk desk) {
+        // Supply-stock takes them from the place that has most; the sentence says the same place.
+        return batch.places().stream()
+                .filter(each -> each.quantity() > 0 && there.test(each.place()))
+                .max(Comparator.comparingLong(Stock.PlaceBalance::quantity))
+                .map(each -> desk.figures().pieces(each.quantity()) + " of it, " + desk.place(each.place()) + ".")
+                .orElse("none of it there.");
     }
 }

@@ -93,6 +93,7 @@ class ShelvesController {
                     .tell()
                     .post("/bins/put", label.into(form.body().text("depotId", "mark")), Moved.Put.class);
             moved.add(label.moved(put.quantity(), desk));
+            TakeBack.offer(next, label, put.at(), "/bins");
         });
         if (back.isPresent()) {
             return shown(page, back.get());
@@ -146,19 +147,20 @@ class ShelvesController {
             @PathVariable String what,
             @RequestParam MultiValueMap<String, String> sent,
             Model page,
-            RedirectAttributes next) {
+            RedirectAttributes next,
+            @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
+        String vehicle = form.identity("vehicleId");
+        String from = what.equals("load") ? "depot:" + form.text("depotId") : "vehicle:" + vehicle;
         Optional<Entered> back = Entered.unlessDone(sent, () -> {
-            Scanned scanned = Scanned.read(form.text("labels"));
-            depotWork
+            Scanned scanned = Scanned.read(form, stock, from, desk);
+            Moved.Freight freight = depotWork
                     .tell()
-                    .send(
-                            "/vehicles/" + form.identity("vehicleId") + "/" + what,
-                            form.body()
-                                    .text("depotId")
-                                    .put("reels", scanned.reels())
-                                    .put("batches", scanned.batches())
-                                    .done());
+                    .post(
+                            "/vehicles/" + vehicle + "/" + what,
+                            scanned.into(form.body().text("depotId")).done(),
+                            Moved.Freight.class);
+            TakeBack.offer(next, scanned.reels(), scanned.batchIds(), freight.at(), "/vehicles");
         });
         if (back.isPresent()) {
             return driven(page, back.get());

@@ -84,15 +84,12 @@ class TransfersController {
             @ModelAttribute("desk") Desk desk) {
         Form form = new Form(sent);
         Optional<Entered> back = Entered.unlessDone(sent, () -> {
-            Scanned scanned = Scanned.read(form.text("labels"));
+            Scanned scanned = Scanned.read(form, stock, form.text("from"), desk);
             depotWork
                     .tell()
                     .send(
                             "/transfers",
-                            form.body()
-                                    .text("transferId", "from", "to", "carrier")
-                                    .put("reels", scanned.reels())
-                                    .put("batches", scanned.batches())
+                            scanned.into(form.body().text("transferId", "from", "to", "carrier"))
                                     .happened(desk.days())
                                     .done());
         });

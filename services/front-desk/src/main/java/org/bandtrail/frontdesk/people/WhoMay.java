@@ -33,7 +33,7 @@ record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
             form(DEPOT, "/orders", "/orders/**", "/deliveries", "/deliveries/**"),
             page(DEPOT, "/orders/new", "/deliveries/new"),
             form(DEPOT_AND_MONEY, "/suppliers", "/suppliers/**", "/reorder/**"),
-            form(DEPOT, "/transfers", "/transfers/**", "/bins", "/bins/put", "/vehicles", "/vehicles/**"),
+            form(DEPOT, "/transfers", "/transfers/**", "/bins", "/bins/put", "/vehicles", "/vehicles/**", "/take-back"),
             form(DEPOT, "/set-aside", "/set-aside/release", "/slittings", "/set-up/**"),
             page(DEPOT, "/transfers/new", "/slittings/new", "/set-up/**"),
             form(List.of(Role.LEAD), "/counts/rules"),

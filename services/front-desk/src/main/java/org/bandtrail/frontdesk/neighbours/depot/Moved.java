@@ -52,8 +52,26 @@ public final class Moved {
         }
     }
 
-    /** Where something was put, and how much of it: mm of a reel, pieces of a batch. */
-    public record Put(String place, long quantity) {}
+    /**
+     * Where something was put, and how much of it: mm of a reel, pieces of a batch.
+     *
+     * @param at when the books learnt of it; by this it can be taken back
+     */
+    public record Put(
+            String place, long quantity, @Nullable Instant at) {}
+
+    /**
+     * What a vehicle took or gave.
+     *
+     * @param at when the books learnt of it; by this it can be taken back
+     */
+    public record Freight(String vehicleId, @Nullable Instant at) {}
+
+    /** What was taken back and where it is again. */
+    public record Back(List<Again> lines) {}
+
+    /** One reel or batch that is again where it was. */
+    public record Again(String id, String place) {}
 
     /** A bin and how much is in it. */
     public record Bin(String binId, String depotId, String words, long reels, long mm, long pieces) {

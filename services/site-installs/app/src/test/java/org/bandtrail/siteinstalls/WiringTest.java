@@ -71,6 +71,8 @@ class WiringTest {
                         "tree.corrected",
                         "tree.gone",
                         "tree.found-again",
+                        "tree.merged",
+                        "tree.unmerged",
                         "host-check.made",
                         "cut-plan.drawn",
                         "cut-plan.agreed",

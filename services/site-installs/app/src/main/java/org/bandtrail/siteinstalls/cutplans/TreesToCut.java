@@ -60,6 +60,10 @@ final class TreesToCut {
         if (tree == null) {
             throw new CutPlanRefused.TreeUnfit(wanted.treeId(), "it is not in the register; register it first");
         }
+        if (tree.mergedInto() != null) {
+            throw new CutPlanRefused.TreeUnfit(
+                    wanted.treeId(), "it is the same tree as [%s]; plan that one".formatted(tree.mergedInto()));
+        }
         if (tree.goneAt() != null) {
             throw new CutPlanRefused.TreeUnfit(wanted.treeId(), "it is gone (%s)".formatted(tree.goneHow()));
         }

@@ -87,6 +87,9 @@ class PlanMaking {
             TreeView view = known.get(tree);
             if (view == null) {
                 why.add("Tree [%s] is not registered. Register it first.".formatted(tree));
+            } else if (view.mergedInto() != null) {
+                why.add("Tree [%s] is the same tree as [%s]. Plan that one instead."
+                        .formatted(tree, view.mergedInto()));
             } else if (view.goneAt() != null) {
                 why.add("Tree [%s] is gone: %s. Take it off the list.".formatted(tree, view.goneHow()));
             } else if (view.girthMm() == null) {

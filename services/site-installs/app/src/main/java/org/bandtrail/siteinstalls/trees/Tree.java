@@ -9,14 +9,18 @@ import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.trees.TreeCommand.CorrectTree;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
+import org.bandtrail.siteinstalls.trees.TreeCommand.MergeTree;
 import org.bandtrail.siteinstalls.trees.TreeCommand.NoteFoundAgain;
 import org.bandtrail.siteinstalls.trees.TreeCommand.NoteGone;
 import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
+import org.bandtrail.siteinstalls.trees.TreeCommand.UnmergeTree;
 import org.bandtrail.siteinstalls.trees.TreeEvent.FoundAgain;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeCorrected;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeGone;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeMerged;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeUnmerged;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,15 +31,17 @@ import org.jspecify.annotations.Nullable;
  * @param girth the girth measured last, null if never
  * @param measured when that was, null if never
  * @param gone whether it was said to be gone
+ * @param mergedInto the tree that stands for this trunk too, null while it stands for itself
  */
 public record Tree(
         @Nullable TreeId treeId,
         @Nullable TreeDetails details,
         @Nullable Length girth,
         @Nullable Instant measured,
-        boolean gone) {
+        boolean gone,
+        @Nullable TreeId mergedInto) {
     /** Before registration. */
-    public static final Tree NONE = new Tree(null, null, null, null, false);
+    public static final Tree NONE = new Tree(null, null, null, null, false, null);
 
     private static final int LONGEST_TAG = 40;
 
@@ -52,7 +58,8 @@ public record Tree(
     /**
      * Decides a command.
      *
-     * @throws TreeRefused if the identity is taken, the tag unusable, the tree not registered, or nothing is corrected
+     * @throws TreeRefused if the identity is taken, the tag unusable, the tree not registered, nothing is corrected, or
+     *     the tree is merged already or not at all
      */
     public List<TreeEvent> decide(TreeCommand command) {
         if (command instanceof RegisterTree register) {
@@ -69,6 +76,8 @@ public record Tree(
                     case NoteGone note ->
                         new TreeGone(note.treeId(), note.how(), note.reason().strip(), note.by(), note.when());
                     case NoteFoundAgain note -> foundAgain(note);
+                    case MergeTree merge -> merged(merge);
+                    case UnmergeTree unmerge -> unmerged(unmerge);
                 });
     }
 
@@ -138,6 +147,33 @@ public record Tree(
         return new FoundAgain(note.treeId(), note.reason().strip(), note.by(), note.when());
     }
 
+    private TreeMerged merged(MergeTree merge) {
+        TreeId tree = merge.treeId();
+        if (merge.kept().equals(tree)) {
+            throw new TreeRefused.NotMerged(tree, "It cannot be merged into itself. Name the other tree.");
+        }
+        if (mergedInto != null) {
+            throw new TreeRefused.NotMerged(
+                    tree, "It is merged into [%s] already. Take that back first.".formatted(mergedInto));
+        }
+        return new TreeMerged(tree, merge.kept(), reason(tree, merge.reason()), merge.by(), merge.when());
+    }
+
+    private TreeUnmerged unmerged(UnmergeTree unmerge) {
+        TreeId tree = unmerge.treeId();
+        if (mergedInto == null) {
+            throw new TreeRefused.NotMerged(tree, "It is not merged into another. There is nothing to take back.");
+        }
+        return new TreeUnmerged(tree, mergedInto, reason(tree, unmerge.reason()), unmerge.by(), unmerge.when());
+    }
+
+    private static String reason(TreeId tree, String reason) {
+        if (reason.isBlank()) {
+            throw new TreeRefused.NotMerged(tree, "No reason is given. Say in a few words why.");
+        }
+        return reason.strip();
+    }
+
     /** The tree after the event; an event that cannot follow is a damaged history and throws. */
     public Tree evolve(TreeEvent event) {
         if (event instanceof TreeRegistered == (treeId != null)) {
@@ -146,17 +182,19 @@ public record Tree(
         }
         return switch (event) {
             case TreeRegistered registered ->
-                new Tree(registered.treeId(), registered.details(), null, null, false);
+                new Tree(registered.treeId(), registered.details(), null, null, false, null);
             case GirthMeasured measurement -> withMeasurement(measurement);
-            case TreeCorrected corrected -> new Tree(treeId, corrected.after(), girth, measured, gone);
-            case TreeGone tree -> new Tree(treeId, details, girth, measured, true);
-            case FoundAgain tree -> new Tree(treeId, details, girth, measured, false);
+            case TreeCorrected corrected -> new Tree(treeId, corrected.after(), girth, measured, gone, mergedInto);
+            case TreeGone tree -> new Tree(treeId, details, girth, measured, true, mergedInto);
+            case FoundAgain tree -> new Tree(treeId, details, girth, measured, false, mergedInto);
+            case TreeMerged merged -> new Tree(treeId, details, girth, measured, gone, merged.kept());
+            case TreeUnmerged unmerged -> new Tree(treeId, details, girth, measured, gone, null);
         };
     }
 
     private Tree withMeasurement(GirthMeasured measurement) {
         Instant happened = measurement.when().happened();
         boolean newer = measured == null || !happened.isBefore(measured);
-        return newer ? new Tree(treeId, details, measurement.girth(), happened, gone) : this;
+        return newer ? new Tree(treeId, details, measurement.girth(), happened, gone, mergedInto) : this;
     }
 }

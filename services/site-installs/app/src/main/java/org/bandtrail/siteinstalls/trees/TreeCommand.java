@@ -101,4 +101,28 @@ public sealed interface TreeCommand {
      */
     record NoteFoundAgain(@TargetAggregateIdentifier TreeId treeId, String reason, PersonId by, Occurred when)
             implements TreeCommand {}
+
+    /**
+     * Says that a tree is the same trunk as another one, which stays.
+     *
+     * @param treeId a registered tree, which then stands in the books only through the other
+     * @param kept the other, registered and not merged itself: whoever sends this has looked
+     * @param reason why, not empty
+     * @param by who says so
+     * @param when when
+     */
+    record MergeTree(
+            @TargetAggregateIdentifier TreeId treeId, TreeId kept, String reason, PersonId by, Occurred when)
+            implements TreeCommand {}
+
+    /**
+     * Takes a merge back.
+     *
+     * @param treeId a tree that was merged into another
+     * @param reason why, not empty
+     * @param by who says so
+     * @param when when
+     */
+    record UnmergeTree(@TargetAggregateIdentifier TreeId treeId, String reason, PersonId by, Occurred when)
+            implements TreeCommand {}
 }

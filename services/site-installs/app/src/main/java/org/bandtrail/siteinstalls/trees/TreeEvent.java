@@ -113,4 +113,30 @@ public sealed interface TreeEvent {
     @StoredAs("tree.found-again")
     @Revision("1")
     record FoundAgain(TreeId treeId, String reason, PersonId by, Occurred when) implements TreeEvent {}
+
+    /**
+     * The tree is the same trunk as another; its own events stay and are shown there.
+     *
+     * @param treeId the tree that was merged away
+     * @param kept the tree that stays
+     * @param reason why
+     * @param by who said so
+     * @param when when
+     */
+    @StoredAs("tree.merged")
+    @Revision("1")
+    record TreeMerged(TreeId treeId, TreeId kept, String reason, PersonId by, Occurred when) implements TreeEvent {}
+
+    /**
+     * A merge was taken back: the tree stands for itself again.
+     *
+     * @param treeId the tree that had been merged away
+     * @param kept the tree into which it had been merged
+     * @param reason why
+     * @param by who said so
+     * @param when when
+     */
+    @StoredAs("tree.unmerged")
+    @Revision("1")
+    record TreeUnmerged(TreeId treeId, TreeId kept, String reason, PersonId by, Occurred when) implements TreeEvent {}
 }

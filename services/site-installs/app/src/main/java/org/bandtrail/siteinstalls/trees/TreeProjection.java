@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
 import org.bandtrail.kernel.TreeId;
@@ -14,7 +15,9 @@ import org.bandtrail.siteinstalls.trees.TreeEvent.FoundAgain;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeCorrected;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeGone;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeMerged;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeUnmerged;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -53,6 +56,8 @@ final class TreeProjection implements Projection {
         List<TreeRegistered> registered = new ArrayList<>();
         Map<TreeId, TreeDetails> corrected = new LinkedHashMap<>();
         Map<TreeId, @Nullable TreeGone> gone = new LinkedHashMap<>();
+        Map<TreeId, @Nullable TreeMerged> merged = new LinkedHashMap<>();
+        List<TreeUnmerged> parted = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
         for (StoredEvent stored : page) {
             TreeEvent event = (TreeEvent) stored.payload();
@@ -61,6 +66,11 @@ final class TreeProjection implements Projection {
                 case TreeCorrected tree -> corrected.put(tree.treeId(), tree.after());
                 case TreeGone tree -> gone.put(tree.treeId(), tree);
                 case FoundAgain tree -> gone.put(tree.treeId(), null);
+                case TreeMerged tree -> merged.put(tree.treeId(), tree);
+                case TreeUnmerged tree -> {
+                    merged.put(tree.treeId(), null);
+                    parted.add(tree);
+                }
                 case GirthMeasured girth -> {} // the line below is all of it; the latest is taken at the end
             }
             lines.add(new Line(stored.position(), event.treeId(), TreeStep.of(event)));
@@ -68,8 +78,13 @@ final class TreeProjection implements Projection {
         table.insert(registered);
         table.correct(corrected);
         table.mark(gone);
+        table.merge(merged, parted);
         insertSteps(lines);
-        table.takeLatestGirths(texts(lines, line -> line.tree().value()));
+        table.takeLatestGirths(Stream.concat(
+                        lines.stream().map(line -> line.tree().value()),
+                        parted.stream().map(tree -> tree.kept().value()))
+                .distinct()
+                .toArray(String[]::new));
     }
 
     private void insertSteps(List<Line> lines) {

@@ -78,6 +78,26 @@ public abstract sealed class TreeRefused extends Refusal {
         }
     }
 
+    /** A tree that cannot be merged, or whose merge cannot be taken back. */
+    public static final class NotMerged extends TreeRefused {
+        private static final long serialVersionUID = 1L;
+
+        /**
+         * With the reason.
+         *
+         * @param treeId the tree that was to be merged or to stand for itself again
+         * @param why why not and what to do, whole sentences
+         */
+        public NotMerged(TreeId treeId, String why) {
+            super("Tree [%s] stays as it is. %s".formatted(treeId, why));
+        }
+
+        @Override
+        public String problem() {
+            return "tree-not-merged";
+        }
+    }
+
     /** A tree that nobody said was gone cannot be found again. */
     public static final class NotGone extends TreeRefused {
         private static final long serialVersionUID = 1L;

@@ -6,7 +6,9 @@ import org.bandtrail.siteinstalls.trees.TreeEvent.FoundAgain;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeCorrected;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeGone;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeMerged;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeUnmerged;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,6 +44,14 @@ record TreeStep(
                                 .formatted(
                                         String.join("; ", tree.after().changesFrom(tree.before())), tree.reason()));
             case TreeGone tree -> plain(tree.how().words(), tree.when(), tree.by(), tree.reason());
+            case TreeMerged tree ->
+                plain("merged", tree.when(), tree.by(), "into %s; because: %s".formatted(tree.kept(), tree.reason()));
+            case TreeUnmerged tree ->
+                plain(
+                        "merge taken back",
+                        tree.when(),
+                        tree.by(),
+                        "was in %s; because: %s".formatted(tree.kept(), tree.reason()));
             case FoundAgain tree -> plain("found again", tree.when(), tree.by(), tree.reason());
         };
     }

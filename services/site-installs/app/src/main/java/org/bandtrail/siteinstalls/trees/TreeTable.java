@@ -8,7 +8,9 @@ import java.util.function.Function;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.sites.Point;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeGone;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeMerged;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeUnmerged;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -89,16 +91,57 @@ final class TreeTable {
                 .update();
     }
 
-    /** The girth that was measured last counts, of two at one moment the one told later, as in {@link Tree}. */
+    /**
+     * Points merged trees to the one that stays, or to none where the event is null. A tree that loses one loses its
+     * girth too, until {@link #takeLatestGirths} looks what is left.
+     */
+    void merge(Map<TreeId, @Nullable TreeMerged> merged, List<TreeUnmerged> parted) {
+        jdbc.sql("""
+                        UPDATE tree SET merged_into = now.merged_into, merged_at = now.merged_at
+                        FROM unnest(?::text[], ?::text[], ?::timestamptz[]) AS now (tree_id, merged_into, merged_at)
+                        WHERE tree.tree_id = now.tree_id""")
+                .params(
+                        texts(merged.keySet(), TreeId::value),
+                        merged.values().stream()
+                                .map(event -> event == null ? null : event.kept().value())
+                                .toArray(String[]::new),
+                        merged.values().stream()
+                                .map(event -> event == null
+                                        ? null
+                                        : event.when()
+                                                .recorded()
+                                                .atOffset(ZoneOffset.UTC)
+                                                .toString())
+                                .toArray(String[]::new))
+                .update();
+        jdbc.sql("""
+                        UPDATE tree SET girth_mm = NULL, girth_measured_at = NULL, girth_height_mm = NULL
+                        WHERE tree_id = ANY (?)""")
+                .param(texts(parted, tree -> tree.kept().value()))
+                .update();
+    }
+
+    /**
+     * The girth that was measured last counts, of two at one moment the one told later, as in {@link Tree}; a tree that
+     * stands for others too has theirs as its own.
+     */
     void takeLatestGirths(String[] trees) {
         jdbc.sql("""
+                        WITH touched AS (SELECT tree_id FROM unnest(?::text[]) AS t (tree_id)
+                                         UNION
+                                         SELECT merged_into FROM tree
+                                         WHERE tree_id = ANY (?) AND merged_into IS NOT NULL),
+                             member AS (SELECT tree_id AS owner, tree_id FROM touched
+                                        UNION ALL
+                                        SELECT tree.merged_into, tree.tree_id
+                                        FROM tree JOIN touched ON tree.merged_into = touched.tree_id)
                         UPDATE tree SET girth_mm = latest.girth_mm, girth_measured_at = latest.happened_at,
                                         girth_height_mm = latest.girth_height_mm
-                        FROM (SELECT DISTINCT ON (tree_id) tree_id, girth_mm, girth_height_mm, happened_at
-                              FROM tree_step
-                              WHERE tree_id = ANY (?) AND girth_mm IS NOT NULL
-                              ORDER BY tree_id, happened_at DESC, position DESC) AS latest
-                        WHERE tree.tree_id = latest.tree_id""").param(trees).update();
+                        FROM (SELECT DISTINCT ON (owner) owner, girth_mm, girth_height_mm, happened_at
+                              FROM member JOIN tree_step ON tree_step.tree_id = member.tree_id
+                              WHERE girth_mm IS NOT NULL
+                              ORDER BY owner, happened_at DESC, position DESC) AS latest
+                        WHERE tree.tree_id = latest.owner""").params(trees, trees).update();
     }
 
     private static @Nullable String[] codes(Collection<TreeDetails> details) {

@@ -22,7 +22,9 @@ import org.jspecify.annotations.Nullable;
  * @param note of whoever registered it, empty if none
  * @param goneAt when it was felled, fell, died or was not found, null while it stands
  * @param goneHow in words, null while it stands
- * @param bandsUp bands that hang on it now
+ * @param bandsUp bands that hang on it now, those of trees merged into it among them
+ * @param mergedInto the tree that stands for this trunk too, null while it stands for itself
+ * @param mergedAt when the books learnt that, null while it stands for itself
  */
 public record TreeView(
         String treeId,
@@ -38,11 +40,15 @@ public record TreeView(
         String note,
         @Nullable Instant goneAt,
         @Nullable String goneHow,
-        long bandsUp) {
+        long bandsUp,
+        @Nullable String mergedInto,
+        @Nullable Instant mergedAt) {
 
     /**
      * One thing that happened to a tree.
      *
+     * @param treeId for which it was written: the tree itself or one that was merged into it
+     * @param afterMerge whether it was written for a merged tree after the merge
      * @param what in words
      * @param happenedAt when
      * @param recordedAt when the books learnt of it
@@ -53,6 +59,8 @@ public record TreeView(
      * @param note as written
      */
     public record Step(
+            String treeId,
+            boolean afterMerge,
             String what,
             Instant happenedAt,
             Instant recordedAt,
@@ -66,7 +74,7 @@ public record TreeView(
      * A band that hangs or hung on it.
      *
      * @param bandId the band
-     * @param treeId the tree
+     * @param treeId the tree for which it was fitted, this one or one merged into it
      * @param siteId the site
      * @param state up or down
      * @param fittedAt when it was fitted, null if not known yet
@@ -79,12 +87,22 @@ public record TreeView(
             @Nullable Instant fittedAt) {}
 
     /**
+     * A tree that turned out to be this one.
+     *
+     * @param treeId its identity
+     * @param tag what is on its tag
+     * @param mergedAt when the books learnt it
+     */
+    public record Merged(String treeId, String tag, Instant mergedAt) {}
+
+    /**
      * A tree with its history and its bands, as one flat object.
      *
      * @param tree as in lists
      * @param history newest first
      * @param bands those fitted last first
+     * @param merged the trees that turned out to be this one
      */
     public record Whole(
-            @JsonUnwrapped TreeView tree, List<Step> history, List<BandOnTree> bands) {}
+            @JsonUnwrapped TreeView tree, List<Step> history, List<BandOnTree> bands, List<Merged> merged) {}
 }

@@ -20,13 +20,18 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Trees {
     private static final String COLUMNS = """
-            SELECT tree.*, (SELECT count(*) FROM band WHERE band.tree_id = tree.tree_id AND state = 'up') AS bands_up
+            SELECT tree.*,
+                   (SELECT count(*) FROM band WHERE band.tree_id = tree.tree_id AND state = 'up')
+                   + (SELECT count(*) FROM tree AS other JOIN band ON band.tree_id = other.tree_id AND state = 'up'
+                      WHERE other.merged_into = tree.tree_id) AS bands_up
             FROM tree
             """;
     private final JdbcClient jdbc;
+    private final TreeHistories histories;
 
     Trees(JdbcClient jdbc) {
         this.jdbc = jdbc;
+        this.histories = new TreeHistories(jdbc);
     }
 
     /**
@@ -72,35 +77,8 @@ public class Trees {
                 .param(treeId.value())
                 .query(Trees::row)
                 .optional()
-                .map(tree -> new TreeView.Whole(tree, steps(treeId), bands(treeId)));
-    }
-
-    private List<TreeView.Step> steps(TreeId treeId) {
-        return jdbc.sql("""
-                        SELECT * FROM tree_step WHERE tree_id = ? ORDER BY happened_at DESC, position DESC""")
-                .param(treeId.value())
-                .query((row, number) -> new TreeView.Step(
-                        row.getString("what"),
-                        moment(row, "happened_at"),
-                        moment(row, "recorded_at"),
-                        row.getString("by_person"),
-                        row.getObject("girth_mm", Long.class),
-                        row.getObject("girth_height_mm", Long.class),
-                        row.getString("band_id"),
-                        row.getString("note")))
-                .list();
-    }
-
-    private List<TreeView.BandOnTree> bands(TreeId treeId) {
-        return jdbc.sql("SELECT * FROM band WHERE tree_id = ? ORDER BY fitted_at DESC NULLS LAST, band_id")
-                .param(treeId.value())
-                .query((row, number) -> new TreeView.BandOnTree(
-                        row.getString("band_id"),
-                        row.getString("tree_id"),
-                        row.getString("site_id"),
-                        row.getString("state"),
-                        momentOrNull(row, "fitted_at")))
-                .list();
+                .map(tree -> new TreeView.Whole(
+                        tree, histories.steps(treeId), histories.bands(treeId), histories.merged(treeId)));
     }
 
     private static TreeView row(ResultSet row, int number) throws SQLException {
@@ -118,7 +96,9 @@ public class Trees {
                 row.getString("note"),
                 momentOrNull(row, "gone_at"),
                 row.getString("gone_how"),
-                row.getLong("bands_up"));
+                row.getLong("bands_up"),
+                row.getString("merged_into"),
+                momentOrNull(row, "merged_at"));
     }
 
     private static @Nullable BigDecimal degreesOrNull(ResultSet row, String column) throws SQLException {
@@ -126,11 +106,7 @@ public class Trees {
         return e7 == null ? null : Point.degrees(e7);
     }
 
-    private static Instant moment(ResultSet row, String column) throws SQLException {
-        return row.getObject(column, OffsetDateTime.class).toInstant();
-    }
-
-    private static @Nullable Instant momentOrNull(ResultSet row, String column) throws SQLException {
+    static @Nullable Instant momentOrNull(ResultSet row, String column) throws SQLException {
         OffsetDateTime moment = row.getObject(column, OffsetDateTime.class);
         return moment == null ? null : moment.toInstant();
     }

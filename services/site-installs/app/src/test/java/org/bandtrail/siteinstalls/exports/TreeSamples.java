@@ -41,6 +41,8 @@ public final class TreeSamples {
                 note,
                 null,
                 null,
-                0);
+                0,
+                null,
+                null);
     }
 }

@@ -37,7 +37,7 @@ class GirthQuestionsTest {
 
     private static TreeView tree(String species, @Nullable String code, @Nullable Long girthMm) {
         return new TreeView(
-                "OAK-1", "OAK", "1", species, code, null, null, girthMm, null, null, "", null, null, 0);
+                "OAK-1", "OAK", "1", species, code, null, null, girthMm, null, null, "", null, null, 0, null, null);
     }
 
     private static List<String> asked(String girth, @Nullable TreeView tree) {

@@ -14,12 +14,16 @@ import org.bandtrail.siteinstalls.sites.Point;
 import org.bandtrail.siteinstalls.species.EppoCode;
 import org.bandtrail.siteinstalls.trees.TreeCommand.CorrectTree;
 import org.bandtrail.siteinstalls.trees.TreeCommand.MeasureGirth;
+import org.bandtrail.siteinstalls.trees.TreeCommand.MergeTree;
 import org.bandtrail.siteinstalls.trees.TreeCommand.NoteFoundAgain;
 import org.bandtrail.siteinstalls.trees.TreeCommand.NoteGone;
 import org.bandtrail.siteinstalls.trees.TreeCommand.RegisterTree;
+import org.bandtrail.siteinstalls.trees.TreeCommand.UnmergeTree;
 import org.bandtrail.siteinstalls.trees.TreeEvent.GirthMeasured;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeCorrected;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeMerged;
 import org.bandtrail.siteinstalls.trees.TreeEvent.TreeRegistered;
+import org.bandtrail.siteinstalls.trees.TreeEvent.TreeUnmerged;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -132,6 +136,31 @@ class TreeTest {
         assertThat(gone.gone()).isTrue();
         assertThat(gone.decide(measure("2026-04-01", "1230 mm"))).hasSize(1);
         assertThat(gone.evolve(gone.decide(found).getFirst()).gone()).isFalse();
+    }
+
+    @Test
+    void a_tree_is_merged_once_with_a_reason_and_its_facts_are_still_kept() {
+        TreeId kept = new TreeId("ALDER-71");
+        MergeTree merge = new MergeTree(TREE, kept, " one trunk ", PERSON, on("2026-05-01"));
+        UnmergeTree unmerge = new UnmergeTree(TREE, "two trunks", PERSON, on("2026-05-02"));
+        Tree tree = after(register("17", DBH));
+        assertThat(tree.decide(merge))
+                .containsExactly(new TreeMerged(TREE, kept, "one trunk", PERSON, on("2026-05-01")));
+        assertThatThrownBy(() -> tree.decide(unmerge)).isInstanceOf(TreeRefused.NotMerged.class);
+        assertThatThrownBy(() -> tree.decide(new MergeTree(TREE, TREE, "same", PERSON, on("2026-05-01"))))
+                .hasMessageContaining("itself");
+        assertThatThrownBy(() -> tree.decide(new MergeTree(TREE, kept, " ", PERSON, on("2026-05-01"))))
+                .hasMessageContaining("reason");
+
+        Tree merged = after(register("17", DBH), merge);
+        assertThat(merged.mergedInto()).isEqualTo(kept);
+        assertThatThrownBy(() -> merged.decide(merge)).hasMessageContaining("ALDER-71");
+        assertThat(merged.decide(measure("2026-06-01", "1230 mm"))).hasSize(1);
+        assertThat(after(register("17", DBH), merge, measure("2026-06-01", "1230 mm")).mergedInto())
+                .isEqualTo(kept);
+        assertThat(merged.decide(unmerge))
+                .containsExactly(new TreeUnmerged(TREE, kept, "two trunks", PERSON, on("2026-05-02")));
+        assertThat(after(register("17", DBH), merge, unmerge).mergedInto()).isNull();
     }
 
     @Test

@@ -26,6 +26,7 @@ class PlanPagesTest {
             {"GET /trees", "trees"},
             {"GET /kits/rule", "kit-rule"},
             {"GET /reorder-points", "reorder-points"},
+            {"GET /species", "species"},
             {"GET /work-plans", "plans"},
             {"GET /work-plans/2026-06-16-C-HERON", "plan"},
             {"POST /work-plans/check", "plan-checked"},

@@ -28,6 +28,7 @@ class PolicyPagesTest {
         desk.services().recorded("GET " + PATH + "/in-force", "policy-in-force.json");
         desk.services().recorded("GET " + PATH + "/1", "policy-in-force.json");
         desk.services().recorded("GET " + PATH + "/2", "policy-two.json");
+        desk.services().recorded("GET /species", "species.json");
         desk.services().recorded("GET /devices", "devices.json");
         desk.services().recorded("GET /devices/screen-band/pieces", "device-pieces.json");
         desk.services().recorded("GET /devices/sticky-band-alone/pieces", "device-pieces.json");

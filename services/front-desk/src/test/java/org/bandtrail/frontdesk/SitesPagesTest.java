@@ -24,6 +24,7 @@ class SitesPagesTest {
             {"/consent-contacts/P-OWNER", "consent-contact"},
             {"/hazard-kinds", "hazard-kinds"},
             {"/map", "map"},
+            {"/species", "species"},
         };
         for (String[] recording : recordings) {
             desk.services().recorded("GET " + recording[0], recording[1] + ".json");
@@ -42,6 +43,7 @@ class SitesPagesTest {
                 "/sites/S-MILL/change | the old value stays          | east edge",
                 "/sites/S-MILL/consents/new | What does the owner of Mill pond woods say? | Only the lead sees it.",
                 "/consents/C-1        | It holds today               | Imke Vossbarg, 555 0100",
+                "/consents/C-1        | against Spotted lanternfly    | It holds today",
                 "/map                 | Tree 1303, band must come off | 7 trees have no position",
                 "/map                 | href=\"/sites/S-WEIR\"        | band up",
                 "/map?south=40.4&west=-75.4&north=40.5&east=-75.3 | in this part | Further away",

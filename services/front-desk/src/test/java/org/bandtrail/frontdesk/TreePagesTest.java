@@ -44,7 +44,7 @@ class TreePagesTest {
         String page = page(Role.CREW, "/trees/T-1305");
         assertThat(page)
                 .contains("40.4421, -75.3398", "RHUTY, staghorn sumac", "1,372 mm above ground", "two stems")
-                .contains("class=\"girths\"", "M16 144 L624 16")
+                .contains("class=\"girths\"", "M16 100 L624 59")
                 .contains("species heaven, now sumac; because: saw the cone")
                 .contains("/photos/PH-00112233445566778899AABBCCDDEEFF.jpg", "Erased: shows a person")
                 .contains("confidence 75 %", "Spotted lanternfly (preferred)", "The register says otherwise");

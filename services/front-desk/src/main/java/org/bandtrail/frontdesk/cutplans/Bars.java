@@ -14,7 +14,14 @@ import org.bandtrail.frontdesk.neighbours.field.Cuts;
  */
 public record Bars(List<Bar> bars) {
     private static final double WIDE = 680;
-    private static final double ROOMY = 44;
+
+    /** Words need about so many pixels for a letter, and some on both sides. */
+    private static final double LETTER = 6.6;
+
+    private static final double ASIDE = 6;
+
+    /** As long as the length of a piece in words mostly is. */
+    private static final int LEAST_LETTERS = 9;
 
     /** A longer rest than this share of the pieces beside it is drawn shortened. */
     private static final double LONGEST_REST = 1.0;
@@ -74,13 +81,17 @@ public record Bars(List<Bar> bars) {
         }
         if (reel.scrapMm() + reel.bladeMm() > 0) {
             long lost = reel.scrapMm() + reel.bladeMm();
-            parts.add(part(at, lost * scale, "scrap", "scrap", lost));
+            parts.add(part(at, lost * scale, "scrap", reel.bladeMm() > 0 ? "scrap and blade" : "scrap", lost));
         }
         return new Bar(reel, List.copyOf(parts), drawnRest(reel) < reel.leftoverMm());
     }
 
     private static Part part(double at, double width, String look, String name, long mm) {
-        return new Part(number(at), number(width), number(at + width / 2), look, name, mm, width >= ROOMY);
+        return new Part(number(at), number(width), number(at + width / 2), look, name, mm, width >= room(name));
+    }
+
+    private static double room(String name) {
+        return LETTER * Math.max(name.length(), LEAST_LETTERS) + ASIDE;
     }
 
     private static String number(double value) {

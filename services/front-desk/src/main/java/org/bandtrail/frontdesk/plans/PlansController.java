@@ -11,6 +11,7 @@ import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.depot.Stock;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.neighbours.field.Plan;
+import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.neighbours.field.WorkPlanning;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -34,10 +35,12 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 class PlansController {
     private final WorkPlanning planning;
     private final SupplyStock stock;
+    private final TreeCare care;
 
-    PlansController(WorkPlanning planning, SupplyStock stock) {
+    PlansController(WorkPlanning planning, SupplyStock stock, TreeCare care) {
         this.planning = planning;
         this.stock = stock;
+        this.care = care;
     }
 
     @GetMapping("/plans")
@@ -89,6 +92,7 @@ class PlansController {
     private String shown(Plan.Whole plan, Entered entered, Model page) {
         page.addAttribute("plan", plan);
         page.addAttribute("crew", crewNames().getOrDefault(plan.crewId(), plan.crewId()));
+        page.addAttribute("pests", care.book().pestNames());
         page.addAttribute("entered", entered);
         return "plan";
     }

@@ -2,6 +2,7 @@ package org.bandtrail.frontdesk.policies;
 
 import java.util.List;
 import org.bandtrail.frontdesk.neighbours.field.Policies;
+import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.wording.Listing;
 import org.jspecify.annotations.Nullable;
@@ -17,9 +18,11 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 class CutPolicyController {
     private final Policies policies;
+    private final TreeCare care;
 
-    CutPolicyController(Policies policies) {
+    CutPolicyController(Policies policies, TreeCare care) {
         this.policies = policies;
+        this.care = care;
     }
 
     /** What another version has differently, in words. */
@@ -29,6 +32,7 @@ class CutPolicyController {
     String all(Model page) {
         page.addAttribute("versions", policies.versions());
         page.addAttribute("now", policies.inForce().policy());
+        page.addAttribute("pests", care.book().pestNames());
         return "policies";
     }
 
@@ -63,6 +67,7 @@ class CutPolicyController {
         Policies.Whole whole = policies.version(version, against);
         page.addAttribute("policy", whole.policy());
         page.addAttribute("against", whole.against());
+        page.addAttribute("pests", care.book().pestNames());
         page.addAttribute("lines", ValueLine.of(whole.values(), desk.figures()));
         page.addAttribute(
                 "changes",

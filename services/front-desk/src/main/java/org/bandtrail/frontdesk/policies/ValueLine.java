@@ -38,7 +38,7 @@ record ValueLine(Policies.Value value, String field, String text, String typed, 
             case "permille" -> figures.number(number(value) / 10.0) + " %";
             case "yes-no" -> Boolean.parseBoolean(value.toString()) ? "yes" : "no";
             case "word" -> value.toString();
-            default -> figures.count(number(value)) + " " + unit;
+            default -> figures.count(number(value)) + " " + (number(value) == 1 ? unit.replaceAll("s$", "") : unit);
         };
     }
 

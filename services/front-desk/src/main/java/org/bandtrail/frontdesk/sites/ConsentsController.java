@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.field.Ground;
 import org.bandtrail.frontdesk.neighbours.field.Sites;
+import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
@@ -29,9 +30,11 @@ class ConsentsController {
     static final Map<String, String> ACTIVITIES = activities();
 
     private final Sites sites;
+    private final TreeCare care;
 
-    ConsentsController(Sites sites) {
+    ConsentsController(Sites sites, TreeCare care) {
         this.sites = sites;
+        this.care = care;
     }
 
     private static Map<String, String> activities() {
@@ -109,6 +112,7 @@ class ConsentsController {
         page.addAttribute("holds", whole.consent().holdsOn(desk.days().today()));
         page.addAttribute("contact", desk.may("LEAD") ? sites.contact(whole.consent().contactId()) : null);
         page.addAttribute("activities", ACTIVITIES);
+        page.addAttribute("pests", care.book().pestNames());
         page.addAttribute("entered", entered);
         return "consent";
     }

@@ -17,8 +17,8 @@ public record MapDrawing(
         Projection projection, List<Area> grounds, List<Dot> trees, List<Bunch> clusters, Scale scale) {
     private static final double WIDE = 960;
     private static final double HIGH = 600;
-    private static final double LEAST_RADIUS = 12;
-    private static final double MOST_RADIUS = 34;
+    private static final double LEAST_RADIUS = 10;
+    private static final double MOST_RADIUS = 20;
     private static final double FEET_PER_METRE = 1 / 0.3048;
     private static final double BAR_AT_MOST = 200;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.bandtrail.frontdesk.neighbours.field.Ground;
 import org.bandtrail.frontdesk.neighbours.field.Sites;
+import org.bandtrail.frontdesk.neighbours.field.TreeCare;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.removals.RemovalAlarm;
@@ -20,10 +21,12 @@ import org.springframework.web.bind.annotation.PathVariable;
 class SiteController {
     private final Sites sites;
     private final RemovalAlarm removal;
+    private final TreeCare care;
 
-    SiteController(Sites sites, RemovalAlarm removal) {
+    SiteController(Sites sites, RemovalAlarm removal, TreeCare care) {
         this.sites = sites;
         this.removal = removal;
+        this.care = care;
     }
 
     @GetMapping("/sites/{siteId}")
@@ -33,6 +36,7 @@ class SiteController {
         List<Ground.Consent> consents = sites.consents(siteId);
         page.addAttribute("whole", whole);
         page.addAttribute("consents", consents);
+        page.addAttribute("pests", care.book().pestNames());
         page.addAttribute("today", today);
         page.addAttribute("removal", removal.atSite(siteId, desk.days()));
         page.addAttribute("allowed", longest(consents, today));

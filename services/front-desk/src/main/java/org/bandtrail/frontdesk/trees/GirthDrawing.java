@@ -10,7 +10,7 @@ import org.bandtrail.frontdesk.neighbours.field.Installs;
 
 /**
  * The girths of one tree over time as a line. The height of the drawing is from a little below the smallest to a little
- * above the largest girth; it does not begin at zero, so the scale is written beside it.
+ * above the largest girth, a twentieth of the girth at least; it does not begin at zero, so the scale is written beside it.
  *
  * @param dots the measurements, the earliest first
  * @param line the path through them
@@ -21,6 +21,9 @@ public record GirthDrawing(List<Dot> dots, String line, long least, long most) {
     static final int WIDTH = 640;
     static final int HEIGHT = 160;
     private static final int MARGIN = 16;
+
+    /** The drawing shows at least this part of the girth from bottom to top, or a millimetre would look like growth. */
+    private static final int LEAST_SHARE = 20;
 
     /**
      * One measurement.
@@ -61,6 +64,8 @@ public record GirthDrawing(List<Dot> dots, String line, long least, long most) {
                 .mapToLong(step -> Objects.requireNonNull(step.girthMm()))
                 .max()
                 .orElse(0);
+        long high = Math.max(most - least, most / LEAST_SHARE);
+        long low = (least + most - high) / 2;
         List<Dot> dots = new ArrayList<>();
         for (Installs.TreeStep step : measured) {
             Instant at = Objects.requireNonNull(step.happenedAt());
@@ -69,7 +74,7 @@ public record GirthDrawing(List<Dot> dots, String line, long least, long most) {
             Instant last = Objects.requireNonNull(measured.getLast().happenedAt());
             dots.add(new Dot(
                     placed(at.getEpochSecond(), first.getEpochSecond(), last.getEpochSecond(), WIDTH),
-                    HEIGHT - placed(girth, least, most, HEIGHT),
+                    HEIGHT - placed(girth, low, low + high, HEIGHT),
                     girth,
                     at));
         }

@@ -17,7 +17,7 @@ class Maps {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final int MOST_TREES = 400;
     private static final int MOST_SITES = 300;
-    private static final int CELLS = 16;
+    private static final int CELLS = 12;
     private static final int E7 = 7;
 
     /** Standing trees in the box, each with what hangs on it. */

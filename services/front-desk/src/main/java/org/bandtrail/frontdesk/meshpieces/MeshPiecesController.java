@@ -136,7 +136,7 @@ class MeshPiecesController {
             return shown(page, pieceId, back.get());
         }
         Soon.until(() -> form.text("place").equals(care.piece(pieceId).place()));
-        next.addFlashAttribute("done", "Piece " + pieceId + " is now " + desk.place(form.text("place")) + ".");
+        next.addFlashAttribute("done", "Piece " + pieceId + ": " + desk.place(form.text("place")) + ".");
         return "redirect:" + PATH + pieceId;
     }
 

@@ -99,6 +99,7 @@ class WiringTest {
                         "cut-plan",
                         "cut-policy",
                         "host-check",
+                        "mesh-piece",
                         "site",
                         "tree",
                         "work-plan");

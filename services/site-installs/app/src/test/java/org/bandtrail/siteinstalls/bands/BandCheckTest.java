@@ -19,6 +19,7 @@ import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.siteinstalls.girths.WrittenGirth;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
+import org.bandtrail.siteinstalls.meshpieces.MeshPieceId;
 import org.bandtrail.siteinstalls.policies.PolicySamples;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -167,6 +168,20 @@ class BandCheckTest {
                 FitDetails.STICKY_BAND, 1, "burl on the east side", List.of(), null, null, null, null, List.of(),
                 List.of());
         assertThat(codes(longMesh.with(explained), BOOKS)).isEmpty();
+        Fitting reused = new Fitting(
+                longMesh.bandId(),
+                longMesh.treeId(),
+                longMesh.siteId(),
+                longMesh.crewId(),
+                longMesh.personId(),
+                longMesh.girth(),
+                longMesh.height(),
+                longMesh.tape(),
+                longMesh.mesh(),
+                longMesh.fasteners(),
+                longMesh.details(),
+                new MeshPieceId("MP-1"));
+        assertThat(codes(reused, BOOKS)).containsExactly("mesh-piece-unknown");
     }
 
     @Test

@@ -35,6 +35,8 @@ class WhoMayTest {
         "/vehicles/load,     DEPOT LEAD",
         "/vehicles/unload,   DEPOT LEAD",
         "/take-back,         DEPOT LEAD",
+        "/consents/warning,  LEAD",
+        "/set-up/items/TAPE, DEPOT LEAD",
         "/set-aside,         DEPOT LEAD",
         "/set-aside/release, DEPOT LEAD",
         "/slittings,         DEPOT LEAD",

@@ -46,7 +46,7 @@ record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
             page(CREW, "/trees/*/measure", "/trees/*/host-check", "/trees/*/gone"),
             page(List.of(Role.LEAD), "/policies/new"),
             page(DEPOT, "/import", "/import/**", "/sites/new", "/trees/new"),
-            page(List.of(Role.LEAD), "/sites/*/change", "/sites/*/consents/new"),
+            page(List.of(Role.LEAD), "/consents/warning", "/sites/*/change", "/sites/*/consents/new"),
             form(DEPOT_AND_CREW, "/mesh-pieces", "/mesh-pieces/*/grade", "/mesh-pieces/*/put"),
             page(DEPOT_AND_CREW, "/mesh-pieces/new"),
             form(CREW, "/bands", "/bands/**"),

@@ -7,6 +7,7 @@ import org.bandtrail.frontdesk.neighbours.depot.Stock;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.pages.Form;
+import org.bandtrail.frontdesk.pages.UnfitForm;
 import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -75,6 +76,53 @@ class ItemsController {
                 stock.items().stream().anyMatch(item -> item.materialCode().equals(code)));
         next.addFlashAttribute("done", code + " is registered. What to order is reckoned once its lead time is set.");
         return "redirect:/set-up/items";
+    }
+
+    @GetMapping("/set-up/items/{code}")
+    String item(@PathVariable String code, Model page) {
+        return one(code, page, Entered.fresh(Map.of()));
+    }
+
+    @PostMapping("/set-up/items/{code}")
+    String correct(
+            @PathVariable String code,
+            @RequestParam MultiValueMap<String, String> sent,
+            Model page,
+            RedirectAttributes next) {
+        Stock.Item before = find(code);
+        Form form = new Form(sent);
+        Optional<Entered> back = Entered.unlessDone(
+                sent,
+                () -> stock.tell()
+                        .send(
+                                "/items/" + code + "/correct",
+                                form.body()
+                                        .put("kind", before.kind())
+                                        .text("name", "reason")
+                                        .length("width", "opening", "reelLength")
+                                        .whole("packSize")
+                                        .money("unitCost")
+                                        .done()));
+        if (back.isPresent()) {
+            return one(code, page, back.get());
+        }
+        // Sent without a change it stays as it is; then only the usual patience is waited.
+        Soon.until(() -> !find(code).equals(before));
+        next.addFlashAttribute("done", code + " is corrected; what lies in stock keeps the cost it was bought at.");
+        return "redirect:/set-up/items/" + code;
+    }
+
+    private Stock.Item find(String code) {
+        return stock.items().stream()
+                .filter(item -> item.materialCode().equals(code))
+                .findFirst()
+                .orElseThrow(() -> new UnfitForm("No item is called [%s]. Choose one from the list.".formatted(code)));
+    }
+
+    private String one(String code, Model page, Entered entered) {
+        page.addAttribute("item", find(code));
+        page.addAttribute("entered", entered);
+        return "set-up-item";
     }
 
     private String shown(Model page, Entered entered) {

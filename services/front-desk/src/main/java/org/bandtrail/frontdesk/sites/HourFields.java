@@ -3,6 +3,7 @@ package org.bandtrail.frontdesk.sites;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.bandtrail.frontdesk.neighbours.field.Ground;
 import org.jspecify.annotations.Nullable;
 
@@ -15,22 +16,26 @@ public final class HourFields {
     /** A day that differs, as fields; without a day it is the empty one at the end. */
     public record Single(int number, @Nullable LocalDate day, String from, String until, String reason) {}
 
-    /** The first opening time of a weekday as HH:mm, or empty. */
-    public static String from(Ground.Hours hours, String day) {
-        return hours.weekly().stream()
-                .filter(row -> row.day().equals(day))
-                .findFirst()
-                .map(row -> minutes(row.from()))
-                .orElse("");
-    }
+    /** One opening of a weekday as fields, times as HH:mm; empty times if the site is closed then. */
+    public record Opening(String key, String label, String day, String from, String until) {}
 
-    /** The first closing time of a weekday as HH:mm, or empty. */
-    public static String until(Ground.Hours hours, String day) {
-        return hours.weekly().stream()
-                .filter(row -> row.day().equals(day))
-                .findFirst()
-                .map(row -> minutes(row.until()))
-                .orElse("");
+    /** Every opening of every weekday; a weekday without any has an empty one, so that nothing is lost by saving. */
+    public static List<Opening> weekly(Ground.Hours hours, List<String> weekdays) {
+        List<Opening> fields = new ArrayList<>();
+        for (String day : weekdays) {
+            String name = day.charAt(0) + day.substring(1).toLowerCase(Locale.ROOT);
+            List<Ground.Weekly> rows =
+                    hours.weekly().stream().filter(row -> row.day().equals(day)).toList();
+            for (Ground.Weekly row : rows) {
+                String again = row.equals(rows.getFirst()) ? "" : " again";
+                fields.add(new Opening(
+                        day + fields.size(), name + again, day, minutes(row.from()), minutes(row.until())));
+            }
+            if (rows.isEmpty()) {
+                fields.add(new Opening(day + fields.size(), name, day, "", ""));
+            }
+        }
+        return fields;
     }
 
     /** The days that differ, and one more that is empty. */

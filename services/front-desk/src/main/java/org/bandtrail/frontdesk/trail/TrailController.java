@@ -7,6 +7,7 @@ import org.bandtrail.frontdesk.neighbours.depot.Stock;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.removals.RemovalAlarm;
+import org.bandtrail.frontdesk.sites.ConsentAlarm;
 import org.bandtrail.frontdesk.wording.Listing;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -23,10 +24,12 @@ class TrailController {
     private static final int WHOLE = 1_000;
     private final SupplyStock stock;
     private final RemovalAlarm removal;
+    private final ConsentAlarm consents;
 
-    TrailController(SupplyStock stock, RemovalAlarm removal) {
+    TrailController(SupplyStock stock, RemovalAlarm removal, ConsentAlarm consents) {
         this.stock = stock;
         this.removal = removal;
+        this.consents = consents;
     }
 
     @GetMapping("/")
@@ -42,6 +45,7 @@ class TrailController {
         page.addAttribute("audit", stock.audit());
         page.addAttribute("unknown", trail.unknown());
         page.addAttribute("removal", desk.may("LEAD") ? removal.everywhere(desk.days()) : null);
+        page.addAttribute("owners", desk.may("LEAD") ? consents.today(desk.days()) : null);
         return "trail";
     }
 

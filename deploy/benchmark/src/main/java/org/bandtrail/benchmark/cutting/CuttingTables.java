@@ -18,8 +18,9 @@ final class CuttingTables {
     void print(PrintStream out) {
         out.println();
         out.println("| jobs | how many | median ms | slowest ms | scrap proven least | new reels proven fewest, too"
-                + " | scrap / first fit's | worse than first fit | late |");
-        out.println("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
+                + " | scrap / first fit's | worse than first fit | late"
+                + " | general solver: proven / better / worse / none |");
+        out.println("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         rows(out, outcome -> outcome.test().cls().name().toLowerCase().replace('_', ' '));
         rows(out, outcome -> "%04d pieces, %03d part reels"
                 .formatted(outcome.test().pieces(), outcome.test().parts()));
@@ -36,7 +37,7 @@ final class CuttingTables {
         long[] millis = members.stream().mapToLong(Outcome::millis).sorted().toArray();
         long scrap = members.stream().mapToLong(one -> one.plan().scrapMm()).sum();
         long byHand = members.stream().mapToLong(one -> one.firstFit().scrapMm()).sum();
-        return "| %s | %d | %,d | %,d | %d | %d | %.3f | %d | %d |"
+        return "| %s | %d | %,d | %,d | %d | %d | %.3f | %d | %d | %s |"
                 .formatted(
                         group,
                         millis.length,
@@ -46,6 +47,20 @@ final class CuttingTables {
                         members.stream().filter(one -> one.plan().fewestNewReels()).count(),
                         byHand == 0 ? 0 : (double) scrap / byHand,
                         members.stream().filter(Outcome::worseThanFirstFit).count(),
-                        members.stream().filter(Outcome::late).count());
+                        members.stream().filter(Outcome::late).count(),
+                        general(members));
+    }
+
+    /** How often the general solver proved its plan, had less scrap than ours, had more, and had no plan at all. */
+    private static String general(List<Outcome> members) {
+        if (members.stream().allMatch(one -> one.general().value() == null && !one.general().asked())) {
+            return "not asked";
+        }
+        return "%d / %d / %d / %d"
+                .formatted(
+                        members.stream().filter(one -> one.general().proven()).count(),
+                        members.stream().filter(one -> one.general().compared(one.plan().scrapMm()) < 0).count(),
+                        members.stream().filter(one -> one.general().compared(one.plan().scrapMm()) > 0).count(),
+                        members.stream().filter(one -> one.general().value() == null).count());
     }
 }

@@ -1,6 +1,7 @@
 package org.bandtrail.benchmark.cutting;
 
 import java.time.Duration;
+import java.util.function.LongSupplier;
 import org.bandtrail.siteinstalls.cuttingstock.CuttingJob;
 import org.bandtrail.siteinstalls.cuttingstock.CuttingPlan;
 import org.bandtrail.siteinstalls.cuttingstock.CuttingPlanner;
@@ -22,16 +23,21 @@ record JobUnderTest(JobClass cls, int pieces, int parts, long seed) {
         return cls.job(pieces, parts, seed);
     }
 
-    static CuttingPlan plan(CuttingJob job, int seconds) {
-        return CuttingPlanner.plan(job, Patience.of(System::nanoTime, Duration.ofSeconds(seconds)));
+    static CuttingPlan plan(CuttingJob job, int seconds, LongSupplier nanos) {
+        return CuttingPlanner.plan(job, Patience.of(nanos, Duration.ofSeconds(seconds)));
     }
 
-    Outcome measure() {
+    /**
+     * Plans, and asks the general solver if there is one.
+     *
+     * @param nanos the clock that counts, see {@link MeasureCutting}
+     */
+    Outcome measure(LongSupplier nanos, GeneralSolver solver) {
         CuttingJob job = job();
         FirstFitDecreasing firstFit = FirstFitDecreasing.of(job);
-        long start = System.nanoTime();
-        CuttingPlan plan = plan(job, LIMIT_SECONDS);
-        long millis = (System.nanoTime() - start) / 1_000_000;
-        return new Outcome(this, firstFit, plan, millis);
+        long start = nanos.getAsLong();
+        CuttingPlan plan = plan(job, LIMIT_SECONDS, nanos);
+        long millis = (nanos.getAsLong() - start) / 1_000_000;
+        return new Outcome(this, firstFit, plan, millis, solver.solve(job, firstFit, LIMIT_SECONDS));
     }
 }

@@ -1,7 +1,10 @@
 package org.bandtrail.benchmark.cutting;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongSupplier;
 
 /** Plans all jobs and prints the tables of DEVELOPERS.md. Some minutes; fewer with a number of jobs as argument. */
 public final class MeasureCutting {
@@ -14,14 +17,20 @@ public final class MeasureCutting {
     /**
      * Measures and prints.
      *
-     * @param arguments how many jobs, all 200 if none is given
+     * @param arguments how many jobs, all 200 if none is given; then "processor" if the time the processor worked for
+     *     the plan is to count instead of the time on the wall, for a machine that others use, too; then "alone" if no
+     *     general solver is to be asked
      */
     public static void main(String[] arguments) {
         int jobs = arguments.length > 0 ? Integer.parseInt(arguments[0]) : JOBS;
-        JobUnderTest.plan(new JobUnderTest(JobClass.TAPE, 50, 10, 0).job(), 2);
+        List<String> words = List.of(arguments);
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        LongSupplier nanos = words.contains("processor") ? threads::getCurrentThreadCpuTime : System::nanoTime;
+        GeneralSolver solver = new GeneralSolver(words.contains("alone"));
+        JobUnderTest.plan(new JobUnderTest(JobClass.TAPE, 50, 10, 0).job(), 2, nanos);
         List<Outcome> outcomes = new ArrayList<>();
         for (JobUnderTest test : tests(jobs)) {
-            Outcome outcome = test.measure();
+            Outcome outcome = test.measure(nanos, solver);
             System.out.println(outcome.line());
             outcomes.add(outcome);
         }

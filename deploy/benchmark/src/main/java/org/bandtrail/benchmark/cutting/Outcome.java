@@ -9,8 +9,9 @@ import org.bandtrail.siteinstalls.cuttingstock.CuttingPlan;
  * @param firstFit what a person does by hand
  * @param plan the planner's plan
  * @param millis how long it took
+ * @param general what the general solver says in the same time
  */
-record Outcome(JobUnderTest test, FirstFitDecreasing firstFit, CuttingPlan plan, long millis) {
+record Outcome(JobUnderTest test, FirstFitDecreasing firstFit, CuttingPlan plan, long millis, GeneralSolver.Answer general) {
 
     boolean worseThanFirstFit() {
         return plan.uncut().size() > firstFit.uncut()
@@ -23,7 +24,7 @@ record Outcome(JobUnderTest test, FirstFitDecreasing firstFit, CuttingPlan plan,
 
     String line() {
         return ("%-9s %5d pieces %4d part reels seed %d: %5d ms, scrap %6d (bound %6d, first fit %6d),"
-                        + " new %3d (bound %3d, first fit %3d)%s%s%s")
+                        + " new %3d (bound %3d, first fit %3d), general solver %s%s%s%s")
                 .formatted(
                         test.cls(),
                         test.pieces(),
@@ -36,6 +37,7 @@ record Outcome(JobUnderTest test, FirstFitDecreasing firstFit, CuttingPlan plan,
                         plan.newReels(),
                         plan.bound().newReels(),
                         firstFit.newReels(),
+                        general,
                         plan.proven() ? " proven" : " -",
                         plan.fewestNewReels() ? " fewest" : " -",
                         plan.cutOff() ? " cut off" : "");

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Single jobs, small enough to be planned by hand beside the check. */
 class CuttingPlannerTest {
@@ -108,6 +110,34 @@ class CuttingPlannerTest {
         assertThat(plan.newReels()).isEqualTo(48);
         assertThat(plan.bound().weighedScrapMm()).isLessThanOrEqualTo(plan.scrapMm());
         assertThat(plan.cutOff()).isTrue();
+    }
+
+    /** The clock here runs only when it is looked at: what is counted is how often the search goes on after its end. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 10, 100, 500, 2_000, 10_000, 30_000})
+    void wherever_patience_ends_the_search_ends_within_a_few_more_looks(int looks) {
+        AtomicLong nanos = new AtomicLong();
+        CuttingJob job = mixed(80, 12);
+        CuttingPlan plan = CuttingPlanner.plan(job, Patience.of(nanos::incrementAndGet, Duration.ofNanos(looks)));
+
+        // what unwinds: a dive in a region, the region, the bettering, the search, each with a look or two
+        assertThat(nanos.get()).isLessThan(looks + 40);
+        assertThat(plan.uncut()).isEmpty();
+        assertThat(plan.scrapMm()).isLessThanOrEqualTo(FirstFit.of(job).weighedScrapMm());
+        assertThat(plan.bound().weighedScrapMm()).isLessThanOrEqualTo(plan.scrapMm());
+    }
+
+    /** Lengths by a fixed rule: pieces of 811 to 2,900 mm, part reels of 4,700 to 5,300 mm, no rest keeps. */
+    private static CuttingJob mixed(int pieces, int parts) {
+        List<Piece> wanted = new ArrayList<>();
+        for (int i = 0; i < pieces; i++) {
+            wanted.add(new Piece("piece-" + i, 811 + i * 997 % 2_090));
+        }
+        List<Stock> stock = new ArrayList<>();
+        for (int i = 0; i < pieces; i++) {
+            stock.add(i < parts ? part("reel-" + i, 4_700 + i * 331 % 601) : fresh("reel-" + i, 5_000));
+        }
+        return new CuttingJob(wanted, stock, new CuttingRules(0, CuttingJob.LONGEST_MM, 0), 1);
     }
 
     @Test

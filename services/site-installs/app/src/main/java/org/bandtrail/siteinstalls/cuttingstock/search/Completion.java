@@ -70,6 +70,8 @@ final class Completion {
         }
         if (nodes-- <= 0 || over.getAsBoolean()) {
             whole = false;
+            nodes = 0;
+            subsets = 0;
             return false;
         }
         List<Long> here = state(spare);

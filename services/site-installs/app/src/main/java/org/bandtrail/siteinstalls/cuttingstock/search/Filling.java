@@ -81,7 +81,11 @@ final class Filling {
         pool.add(layout.uncut());
         for (int step : steps) {
             for (int reel : order) {
-                if (layout.weight(reel) == 0 && pool.size() > 0 && !over.getAsBoolean()) {
+                if (over.getAsBoolean()) {
+                    layout.leaveUncut(pool.takeAll());
+                    return layout;
+                }
+                if (layout.weight(reel) == 0 && pool.size() > 0) {
                     fill(layout, reel, pool, step, chance);
                 }
             }

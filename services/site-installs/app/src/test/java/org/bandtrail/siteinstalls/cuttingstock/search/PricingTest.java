@@ -8,16 +8,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The knapsack against trying every way to cut a reel. */
 class PricingTest {
-    private static final int[] WEIGHTS = {47, 31, 20, 13};
+    /** All whole multiples of 5 mm, so that they are counted in a grain above 1; the reels are not. */
+    private static final int[] WEIGHTS = {235, 155, 100, 65};
     private static final int[] DEMAND = {2, 3, 1, 4};
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
     void no_way_to_cut_a_reel_is_worth_more_than_the_one_found(long seed) {
         Chance chance = new Chance(seed);
-        int length = 60 + chance.below(120);
+        int length = 300 + chance.below(600);
         CutTask task = CutTask.of(
-                WEIGHTS, DEMAND, new int[] {length}, new boolean[] {true}, new int[] {0}, 3, 15 + chance.below(40), 5);
+                WEIGHTS, DEMAND, new int[] {length}, new boolean[] {true}, new int[] {0}, 3, 75 + chance.below(200), 5);
         ReelClasses classes = new ReelClasses(task);
         long[] prices = new long[WEIGHTS.length];
         for (int kind = 0; kind < prices.length; kind++) {

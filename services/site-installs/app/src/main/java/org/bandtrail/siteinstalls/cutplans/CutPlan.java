@@ -73,6 +73,7 @@ public record CutPlan(@Nullable CutPlanId planId, State state, int uncut) {
                 draw.depot(),
                 draw.day(),
                 draw.measure(),
+                draw.use(),
                 draw.policyVersion(),
                 draw.trees(),
                 draw.materials(),

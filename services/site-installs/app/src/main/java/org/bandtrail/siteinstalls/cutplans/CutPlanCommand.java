@@ -21,9 +21,10 @@ public sealed interface CutPlanCommand {
      * @param depot whose reels are cut
      * @param day on which the bands go up
      * @param measure the crew's measuring tape
+     * @param use the kind of device, the programme and the pest
      * @param policyVersion the cut-length policy the lengths come from
      * @param trees in the order of the walk
-     * @param materials one part for tape, one for mesh if guards are planned
+     * @param materials one part for what is cut from tape, one for what is cut from mesh
      * @param by who plans
      * @param when when
      */
@@ -32,6 +33,7 @@ public sealed interface CutPlanCommand {
             DepotId depot,
             LocalDate day,
             TapeMeasure measure,
+            CutUse use,
             int policyVersion,
             List<PlannedTree> trees,
             List<MaterialCuts> materials,

@@ -62,7 +62,8 @@ final class CutPlanController {
     @Operation(
             summary = "Work a cut plan out and keep it",
             description = "Trees in the order of the walk. Without planId one is made from the commandId. blade is text"
-                    + " with its unit; seconds bounds the search for each material, 1 to 20.")
+                    + " with its unit; seconds bounds the search for each material, 1 to 20. device, programme and pest choose the"
+                    + " pieces and the policy; without device it is the usual one of the policy.")
     Kept draw(@Valid @RequestBody Draw request, @Parameter(hidden = true) ActingPerson person) {
         // Worked out before the transaction begins: a search may take seconds and must not hold a connection.
         DrawPlan draw = planning.plan(request.order(), person.id());
@@ -136,8 +137,11 @@ final class CutPlanController {
             @NotNull DepotId depotId,
             @NotNull LocalDate day,
             @NotEmpty @Valid List<Tree> trees,
-            @NotNull MaterialCode tape,
+            @Nullable MaterialCode tape,
             @Nullable MaterialCode mesh,
+            @Nullable String device,
+            @Nullable String programme,
+            @Nullable String pest,
             @Nullable TapeMeasure measure,
             @Nullable Length blade,
             @Nullable Integer seconds) {
@@ -158,6 +162,7 @@ final class CutPlanController {
                     day,
                     Objects.requireNonNullElse(measure, TapeMeasure.METRIC),
                     trees.stream().map(Tree::wanted).toList(),
+                    new CutUse(device, programme, pest),
                     tape,
                     mesh,
                     Objects.requireNonNullElse(blade, Length.ZERO),

@@ -22,6 +22,7 @@ public sealed interface CutPlanEvent {
      * @param depot whose reels are cut
      * @param day on which the bands go up
      * @param measure the crew's measuring tape
+     * @param use the kind of device, the programme and the pest
      * @param policyVersion the cut-length policy the lengths come from
      * @param trees in the order of the walk
      * @param materials one part for each material
@@ -35,6 +36,7 @@ public sealed interface CutPlanEvent {
             DepotId depot,
             LocalDate day,
             TapeMeasure measure,
+            CutUse use,
             int policyVersion,
             List<PlannedTree> trees,
             List<MaterialCuts> materials,

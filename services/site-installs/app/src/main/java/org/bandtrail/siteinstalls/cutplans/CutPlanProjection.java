@@ -82,7 +82,10 @@ final class CutPlanProjection implements Projection {
                         drawn.by().value(),
                         drawn.when().happened().atOffset(ZoneOffset.UTC),
                         PartsJson.write(new CutPlanView.Parts(
-                                drawn.measure().name(), drawn.policyVersion(), drawn.trees(), drawn.materials())))
+                                drawn.measure().name(),
+                                drawn.use(),
+                                drawn.policyVersion(),
+                                drawn.trees(), drawn.materials())))
                 .update();
         insertPieces(drawn.planId(), cuts);
     }

@@ -54,7 +54,7 @@ public abstract sealed class CutPlanRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         NothingToCut(CutPlanId planId) {
-            super("Cut plan [%s] has no tree or no material. Choose trees and at least the tape."
+            super("Cut plan [%s] has no tree or no material. Choose trees and the items of the device."
                     .formatted(planId));
         }
 

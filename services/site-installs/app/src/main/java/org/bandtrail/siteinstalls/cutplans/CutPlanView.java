@@ -3,6 +3,7 @@ package org.bandtrail.siteinstalls.cutplans;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,11 +48,20 @@ public record CutPlanView(
      * What was drawn.
      *
      * @param measure the crew's measuring tape
+     * @param use the kind of device, the programme and the pest
      * @param policyVersion the cut-length policy the lengths come from
      * @param trees in the order of the walk
      * @param materials one part for each material
      */
-    public record Parts(String measure, int policyVersion, List<PlannedTree> trees, List<MaterialCuts> materials) {}
+    public record Parts(
+            String measure, CutUse use, int policyVersion, List<PlannedTree> trees, List<MaterialCuts> materials) {
+        private static final CutUse STICKY_BAND = new CutUse("sticky-band", null, null);
+
+        /** A row kept before plans knew devices is for sticky bands. */
+        public Parts {
+            use = Objects.requireNonNullElse(use, STICKY_BAND);
+        }
+    }
 
     /** A plan with all its parts. */
     public record Whole(CutPlanView plan, Parts parts) {}

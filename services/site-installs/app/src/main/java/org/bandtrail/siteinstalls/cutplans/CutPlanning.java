@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.bandtrail.kernel.Length;
@@ -16,8 +17,6 @@ import org.bandtrail.kernel.Occurred;
 import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.siteinstalls.cutplans.CutPlanCommand.DrawPlan;
-import org.bandtrail.siteinstalls.cutting.MeshLength;
-import org.bandtrail.siteinstalls.cutting.TapeLength;
 import org.bandtrail.siteinstalls.cuttingstock.CuttingJob;
 import org.bandtrail.siteinstalls.cuttingstock.CuttingPlan;
 import org.bandtrail.siteinstalls.cuttingstock.CuttingPlanner;
@@ -27,13 +26,16 @@ import org.bandtrail.siteinstalls.cuttingstock.Piece;
 import org.bandtrail.siteinstalls.cuttingstock.Stock;
 import org.bandtrail.siteinstalls.depotstock.DepotStock;
 import org.bandtrail.siteinstalls.depotstock.ReelThere;
+import org.bandtrail.siteinstalls.devices.DeviceKind;
+import org.bandtrail.siteinstalls.devices.DeviceKinds;
+import org.bandtrail.siteinstalls.devices.PieceList;
 import org.bandtrail.siteinstalls.policies.CutLengths;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
 import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
 import org.springframework.stereotype.Component;
 
 /**
- * Works a plan out: pieces from girths and policy, reels from what lies in the depot, the rest is the planner's. Reels
+ * Works a plan out: pieces from the kind of device, girths and policy, reels from what lies in the depot, the rest is the planner's. Reels
  * that a kit keeps, that another agreed plan binds, or whose adhesive does not last until the day are left out. A rest
  * counts as usable from the length of the shortest band the policy allows.
  */
@@ -41,6 +43,7 @@ import org.springframework.stereotype.Component;
 final class CutPlanning {
     private final TreesToCut trees;
     private final CutPolicies policies;
+    private final DeviceKinds kinds;
     private final DepotStock stock;
     private final CutPlans plans;
     private final SearchClock searchClock;
@@ -49,12 +52,14 @@ final class CutPlanning {
     CutPlanning(
             TreesToCut trees,
             CutPolicies policies,
+            DeviceKinds kinds,
             DepotStock stock,
             CutPlans plans,
             SearchClock searchClock,
             Clock clock) {
         this.trees = trees;
         this.policies = policies;
+        this.kinds = kinds;
         this.stock = stock;
         this.plans = plans;
         this.searchClock = searchClock;
@@ -64,17 +69,24 @@ final class CutPlanning {
     /**
      * The command that keeps the plan.
      *
+     * @throws IllegalArgumentException if there is no such device, or an item does not fit its parts
      * @throws CutPlanRefused if a tree is unfit or the depot has no reel of a material
      */
     DrawPlan plan(CutOrder order, PersonId by) {
-        CutPolicyVersion policy = policies.on(order.day());
+        CutUse use = order.use();
+        CutPolicyVersion policy = policies.on(order.day(), use.programme(), use.pest());
         CutLengths lengths = policy.values();
-        List<PlannedTree> planned = trees.of(order.trees(), order.day(), lengths);
+        DeviceKind kind = kinds.chosen(use.device(), lengths);
+        Function<Length, PieceList> pieces = girth -> PieceList.of(kind, girth, lengths, order.measure());
+        List<PlannedTree> planned = trees.of(order, pieces);
         List<MaterialCuts> materials = new ArrayList<>();
-        materials.add(cuts(order, planned, order.tape(), MaterialKind.TAPE, girth -> tape(girth, lengths, order), lengths));
-        if (order.mesh() != null) {
-            materials.add(
-                    cuts(order, planned, order.mesh(), MaterialKind.MESH, girth -> mesh(girth, lengths, order), lengths));
+        for (MaterialKind material : List.of(MaterialKind.TAPE, MaterialKind.MESH)) {
+            MaterialCode item = order.item(material);
+            kind.checkItem(material, item != null);
+            if (item != null) {
+                UnaryOperator<Length> length = girth -> pieces.apply(girth).cutFrom(material);
+                materials.add(cuts(order, planned, item, material, length, lengths));
+            }
         }
         Instant now = clock.instant();
         return new DrawPlan(
@@ -82,19 +94,12 @@ final class CutPlanning {
                 order.depot(),
                 order.day(),
                 order.measure(),
+                use.with(kind.code()),
                 policy.version(),
                 planned,
                 materials,
                 by,
                 new Occurred(now, now));
-    }
-
-    private static Length tape(Length girth, CutLengths lengths, CutOrder order) {
-        return TapeLength.of(girth, lengths.tape().overlap(), lengths.tape().tab(), order.measure());
-    }
-
-    private static Length mesh(Length girth, CutLengths lengths, CutOrder order) {
-        return MeshLength.of(girth, lengths.mesh().extra(), order.measure());
     }
 
     private MaterialCuts cuts(

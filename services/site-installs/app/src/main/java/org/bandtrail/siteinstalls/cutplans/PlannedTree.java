@@ -14,5 +14,13 @@ import org.bandtrail.kernel.TreeId;
  * @param girth the pieces are made for
  * @param bands how many bands it gets, 1 to 9
  * @param fasteners pins for all its bands together
+ * @param others what else is counted for them, such as ties or funnels
  */
-public record PlannedTree(TreeId treeId, SiteId siteId, String tag, @JsonProperty("girthMm") Length girth, int bands, long fasteners) {}
+public record PlannedTree(
+        TreeId treeId,
+        SiteId siteId,
+        String tag,
+        @JsonProperty("girthMm") Length girth,
+        int bands,
+        long fasteners,
+        long others) {}

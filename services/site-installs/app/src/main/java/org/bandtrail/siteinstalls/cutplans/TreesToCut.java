@@ -1,17 +1,16 @@
 package org.bandtrail.siteinstalls.cutplans;
 
-import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.consents.Activity;
 import org.bandtrail.siteinstalls.consents.Consents;
-import org.bandtrail.siteinstalls.cutting.FastenerCount;
-import org.bandtrail.siteinstalls.policies.CutLengths;
+import org.bandtrail.siteinstalls.devices.PieceList;
 import org.bandtrail.siteinstalls.trees.TreeView;
 import org.bandtrail.siteinstalls.trees.Trees;
 import org.jspecify.annotations.Nullable;
@@ -32,31 +31,32 @@ final class TreesToCut {
     /**
      * The trees in the order of the walk.
      *
+     * @param pieces what one device takes for a girth
      * @throws CutPlanRefused.TreeUnfit naming the tree and why
      * @throws org.bandtrail.siteinstalls.consents.ConsentRefused if the owner of a site does not allow bands on the day
      */
-    List<PlannedTree> of(List<CutOrder.Wanted> wanted, LocalDate day, CutLengths policy) {
+    List<PlannedTree> of(CutOrder order, Function<Length, PieceList> pieces) {
         Map<TreeId, TreeView> known =
-                trees.registered(wanted.stream().map(CutOrder.Wanted::treeId).toList());
+                trees.registered(order.trees().stream().map(CutOrder.Wanted::treeId).toList());
         Set<TreeId> seen = new HashSet<>();
         Set<SiteId> sites = new HashSet<>();
-        List<PlannedTree> planned = wanted.stream()
+        List<PlannedTree> planned = order.trees().stream()
                 .map(each -> {
                     if (!seen.add(each.treeId())) {
                         throw new CutPlanRefused.TreeUnfit(each.treeId(), "it is on the list twice; give it more bands");
                     }
-                    return planned(each, known.get(each.treeId()), policy);
+                    return planned(each, known.get(each.treeId()), pieces);
                 })
                 .toList();
         planned.forEach(tree -> {
             if (sites.add(tree.siteId())) {
-                consents.mustHold(tree.siteId(), day, Activity.BANDS, null);
+                consents.mustHold(tree.siteId(), order.day(), Activity.BANDS, order.use().pest());
             }
         });
         return planned;
     }
 
-    private static PlannedTree planned(CutOrder.Wanted wanted, @Nullable TreeView tree, CutLengths policy) {
+    private static PlannedTree planned(CutOrder.Wanted wanted, @Nullable TreeView tree, Function<Length, PieceList> pieces) {
         if (tree == null) {
             throw new CutPlanRefused.TreeUnfit(wanted.treeId(), "it is not in the register; register it first");
         }
@@ -78,10 +78,14 @@ final class TreesToCut {
         if (girth == null || !girth.isPositive()) {
             throw new CutPlanRefused.TreeUnfit(wanted.treeId(), "nobody measured its girth; measure it or give one");
         }
-        long pins = FastenerCount.of(
-                        girth, policy.fasteners().spacing(), policy.fasteners().minimum())
-                .count();
+        PieceList list = pieces.apply(girth);
         return new PlannedTree(
-                wanted.treeId(), new SiteId(tree.siteId()), tree.tag(), girth, wanted.bands(), pins * wanted.bands());
+                wanted.treeId(),
+                new SiteId(tree.siteId()),
+                tree.tag(),
+                girth,
+                wanted.bands(),
+                list.pins().count() * wanted.bands(),
+                list.others().count() * wanted.bands());
     }
 }

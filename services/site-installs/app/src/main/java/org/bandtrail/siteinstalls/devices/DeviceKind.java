@@ -1,7 +1,9 @@
 package org.bandtrail.siteinstalls.devices;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.bandtrail.kernel.MaterialKind;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,8 +32,9 @@ public record DeviceKind(
     /**
      * Keeps its own copies.
      *
-     * @throws IllegalArgumentException naming the kind if not exactly one part goes round the trunk, or if it needs a
-     *     guard and has none
+     * @throws IllegalArgumentException naming the kind if not exactly one part goes round the trunk, if two are cut
+     *     from the same kind of material, which one list of pieces could not tell apart, or if it needs a guard and has
+     *     none
      */
     public DeviceKind {
         parts = List.copyOf(parts);
@@ -39,9 +42,45 @@ public record DeviceKind(
         if (parts.stream().filter(part -> part.role() == DevicePart.Role.AROUND).count() != 1) {
             throw new IllegalArgumentException("Of device [%s] one part goes round the trunk.".formatted(code));
         }
+        for (MaterialKind material : MaterialKind.values()) {
+            if (parts.stream().filter(part -> material.onReels() && part.material() == material).count() > 1) {
+                throw new IllegalArgumentException(
+                        "Of device [%s] two parts are cut from %s.".formatted(code, words(material)));
+            }
+        }
         if (needsGuard && parts.stream().noneMatch(part -> part.role() == DevicePart.Role.GUARD)) {
             throw new IllegalArgumentException("Device [%s] needs a guard and lists none.".formatted(code));
         }
+    }
+
+    /**
+     * Refuses items that do not fit the parts. A guard may be left out, nothing else that is cut.
+     *
+     * @param material tape or mesh
+     * @param given whether an item of it is chosen
+     * @throws IllegalArgumentException naming the kind and what to do
+     */
+    public void checkItem(MaterialKind material, boolean given) {
+        Optional<DevicePart> part = cutFrom(material);
+        if (part.isEmpty() && given) {
+            throw new IllegalArgumentException(
+                    "Device [%s] has no part of %s. Leave that item out.".formatted(code, words(material)));
+        }
+        if (part.isPresent() && !given && part.get().role() != DevicePart.Role.GUARD) {
+            throw new IllegalArgumentException("Device [%s] has a part, %s, that is cut from %s. Choose the item."
+                    .formatted(code, part.get().name(), words(material)));
+        }
+    }
+
+    /** The part that is cut from this kind of material, empty if none is. */
+    public Optional<DevicePart> cutFrom(MaterialKind material) {
+        return parts.stream()
+                .filter(part -> part.material() == material && material.onReels())
+                .findFirst();
+    }
+
+    private static String words(MaterialKind material) {
+        return material.name().toLowerCase(Locale.ROOT);
     }
 
     /** The part in this role, empty if there is none; of several the first. */

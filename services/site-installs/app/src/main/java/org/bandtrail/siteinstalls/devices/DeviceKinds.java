@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.siteinstalls.policies.CutLengths;
+import org.jspecify.annotations.Nullable;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 import tools.jackson.core.type.TypeReference;
@@ -40,6 +41,19 @@ public class DeviceKinds {
     /** The kind of a code, empty if nobody described it here. */
     public Optional<DeviceKind> named(String code) {
         return Optional.ofNullable(kinds.get(code));
+    }
+
+    /**
+     * The kind of a code, or the usual one of the policy if none is named.
+     *
+     * @throws IllegalArgumentException naming the code if nobody described it here
+     */
+    public DeviceKind chosen(@Nullable String code, CutLengths policy) {
+        if (code == null || code.isBlank()) {
+            return usual(policy);
+        }
+        return named(code).orElseThrow(() -> new IllegalArgumentException(
+                "Device [%s] is not described. Choose one of %s.".formatted(code, String.join(", ", kinds.keySet()))));
     }
 
     /** The kind a policy's guard makes of a sticky band: under mesh, under screen, or alone. */

@@ -1,8 +1,10 @@
 package org.bandtrail.siteinstalls.devices;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.siteinstalls.cutting.FastenerCount;
 import org.bandtrail.siteinstalls.cutting.TapeMeasure;
@@ -48,6 +50,35 @@ public record PieceList(DeviceKind kind, List<NeededPiece> pieces) {
     /** What is needed in this role, empty if the device has no such part; of several the first. */
     public Optional<NeededPiece> in(DevicePart.Role role) {
         return pieces.stream().filter(piece -> piece.part().role() == role).findFirst();
+    }
+
+    /** The length of the piece that is cut from this kind of material, zero if none is. */
+    public Length cutFrom(MaterialKind material) {
+        return pieces.stream()
+                .filter(piece -> piece.part().material() == material)
+                .map(NeededPiece::length)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(Length.ZERO);
+    }
+
+    /** Pins of one device, none if it has no pins. */
+    public Pieces pins() {
+        return counted(true);
+    }
+
+    /** Counted pieces of one device besides its pins. */
+    public Pieces others() {
+        return counted(false);
+    }
+
+    private Pieces counted(boolean pins) {
+        return Pieces.of(pieces.stream()
+                .filter(piece -> pins == (piece.part().role() == DevicePart.Role.PINS))
+                .map(NeededPiece::pieces)
+                .filter(Objects::nonNull)
+                .mapToLong(Pieces::count)
+                .sum());
     }
 
     private static NeededPiece cut(

@@ -9,19 +9,22 @@ import java.util.Objects;
 import java.util.TreeSet;
 import net.sf.geographiclib.Geodesic;
 import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.MaterialCode;
+import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.consents.Activity;
 import org.bandtrail.siteinstalls.consents.Consents;
+import org.bandtrail.siteinstalls.devices.DeviceKind;
+import org.bandtrail.siteinstalls.devices.DeviceKinds;
+import org.bandtrail.siteinstalls.devices.PieceList;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
 import org.bandtrail.siteinstalls.policies.CutPolicyVersion;
-import org.bandtrail.siteinstalls.proposals.Proposal;
 import org.bandtrail.siteinstalls.sites.Sites;
 import org.bandtrail.siteinstalls.trees.TreeView;
 import org.bandtrail.siteinstalls.trees.Trees;
 import org.bandtrail.siteinstalls.workplans.PlanContent;
-import org.bandtrail.siteinstalls.workplans.PlanMaterials;
 import org.bandtrail.siteinstalls.workplans.PlanTree;
 import org.bandtrail.siteinstalls.workplans.WorkPlanRefused;
 import org.jspecify.annotations.Nullable;
@@ -34,17 +37,20 @@ class PlanMaking {
     private final Consents consents;
     private final CutPolicies policies;
     private final Sites registered;
+    private final DeviceKinds kinds;
 
-    PlanMaking(Trees trees, Consents consents, CutPolicies policies, Sites registered) {
+    PlanMaking(Trees trees, Consents consents, CutPolicies policies, Sites registered, DeviceKinds kinds) {
         this.trees = trees;
         this.consents = consents;
         this.policies = policies;
         this.registered = registered;
+        this.kinds = kinds;
     }
 
     /**
-     * Reckons the pieces.
+     * Reckons the pieces of the device by the policy of the day, the programme and the pest.
      *
+     * @throws IllegalArgumentException if there is no such device, or an item does not fit its parts
      * @throws WorkPlanRefused.TreesNotReady if a tree is not registered, gone or not measured
      * @throws org.bandtrail.siteinstalls.consents.ConsentRefused if no consent holds at a site on one of the days
      */
@@ -53,11 +59,14 @@ class PlanMaking {
                 trees.registered(wish.trees().stream().map(PlanWish.Line::treeId).toList());
         requireReady(wish.trees().stream().map(PlanWish.Line::treeId).toList(), known);
         requireLeave(sites(known.values()), wish.day(), wish.until(), wish.pest());
-        CutPolicyVersion policy = policies.on(wish.day(), null, wish.pest());
+        CutPolicyVersion policy = policies.on(wish.day(), wish.programme(), wish.pest());
+        DeviceKind kind = kinds.chosen(wish.device(), policy.values());
+        kind.checkItem(MaterialKind.TAPE, wish.tape() != null);
+        kind.checkItem(MaterialKind.MESH, wish.mesh() != null);
         List<PlanTree> planned = new ArrayList<>();
         for (PlanWish.Line line : wish.trees()) {
             TreeView tree = Objects.requireNonNull(known.get(line.treeId()));
-            planned.add(planned(line, tree, wish, policy));
+            planned.add(planned(line, tree, wish, kind, policy));
         }
         return new PlanContent(
                 wish.day(),
@@ -65,6 +74,8 @@ class PlanMaking {
                 wish.crewId(),
                 wish.depotId(),
                 wish.pest(),
+                wish.programme(),
+                kind.code(),
                 wish.materials(),
                 policy.version(),
                 wish.putUpFrom(),
@@ -119,19 +130,22 @@ class PlanMaking {
     }
 
     private static PlanTree planned(
-            PlanWish.Line line, TreeView tree, PlanWish wish, CutPolicyVersion policy) {
-        Proposal proposal = Proposal.of(Length.ofMm(Objects.requireNonNull(tree.girthMm())), policy, wish.steps());
-        PlanMaterials materials = wish.materials();
+            PlanWish.Line line, TreeView tree, PlanWish wish, DeviceKind kind, CutPolicyVersion policy) {
+        Length girth = Length.ofMm(Objects.requireNonNull(tree.girthMm()));
+        PieceList pieces = PieceList.of(kind, girth, policy.values(), wish.steps());
         return new PlanTree(
                 line.treeId(),
                 new SiteId(tree.siteId()),
-                proposal.girth(),
+                girth,
                 line.count(),
-                proposal.tape(),
-                materials.mesh() == null ? Length.ZERO : proposal.mesh(),
-                materials.fastener() == null
-                        ? Pieces.ZERO
-                        : Pieces.of(proposal.fasteners().count() * line.count()));
+                pieces.cutFrom(MaterialKind.TAPE),
+                wish.mesh() == null ? Length.ZERO : pieces.cutFrom(MaterialKind.MESH),
+                counted(wish.fastener(), pieces.pins(), line),
+                counted(wish.other(), pieces.others(), line));
+    }
+
+    private static Pieces counted(@Nullable MaterialCode item, Pieces each, PlanWish.Line line) {
+        return item == null ? Pieces.ZERO : Pieces.of(each.count() * line.count());
     }
 
     /** Trees without a position come last, as listed. */

@@ -9,6 +9,8 @@ import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.consents.Activity;
 import org.bandtrail.siteinstalls.consents.Consents;
+import org.bandtrail.siteinstalls.devices.DeviceKind;
+import org.bandtrail.siteinstalls.devices.DeviceKinds;
 import org.bandtrail.siteinstalls.hostchecks.HostCheckView;
 import org.bandtrail.siteinstalls.hostchecks.HostChecks;
 import org.bandtrail.siteinstalls.policies.CutPolicies;
@@ -25,24 +27,33 @@ class PlanWarnings {
     private final Consents consents;
     private final CutPolicies policies;
     private final HostChecks checks;
+    private final DeviceKinds kinds;
 
-    PlanWarnings(WorkPlans plans, Consents consents, CutPolicies policies, HostChecks checks) {
+    PlanWarnings(WorkPlans plans, Consents consents, CutPolicies policies, HostChecks checks, DeviceKinds kinds) {
         this.plans = plans;
         this.consents = consents;
         this.policies = policies;
         this.checks = checks;
+        this.kinds = kinds;
     }
 
     /** The warnings, the weightiest first. */
     List<String> of(Asked plan, Map<TreeId, TreeView> known) {
         List<String> warnings = new ArrayList<>();
-        if (!plan.guarded()) {
-            warnings.add("No guard is planned. Without one birds and other animals stick to the tape.");
-        }
+        kinds.named(plan.device()).ifPresent(kind -> aboutDevice(plan, kind, warnings));
         aboutDays(plan, warnings);
         aboutTrees(plan, known, warnings);
         aboutConsents(plan, known, warnings);
         return warnings;
+    }
+
+    private static void aboutDevice(Asked plan, DeviceKind kind, List<String> warnings) {
+        if (kind.needsGuard() && !plan.guarded()) {
+            warnings.add("No guard is planned. Without one birds and other animals stick to the tape.");
+        }
+        if (kind.question() != null) {
+            warnings.add(kind.question());
+        }
     }
 
     private static void aboutDays(Asked plan, List<String> warnings) {
@@ -116,8 +127,10 @@ class PlanWarnings {
 
     /** Bands have to come off again, and for that too somebody must be let in. */
     private void aboutConsents(Asked plan, Map<TreeId, TreeView> known, List<String> warnings) {
-        LocalDate off = plan.lastDay()
-                .plusDays(policies.on(plan.day(), null, plan.pest()).values().removeAfterDays());
+        LocalDate off = plan.lastDay().plusDays(policies
+                .on(plan.day(), plan.programme(), plan.pest())
+                .values()
+                .removeAfterDays());
         known.values().stream().map(TreeView::siteId).distinct().sorted().forEach(site -> consents
                 .validOn(new SiteId(site), plan.day(), Activity.BANDS, plan.pest())
                 .filter(consent -> consent.validUntil() != null && consent.validUntil().isBefore(off))

@@ -17,14 +17,17 @@ import org.jspecify.annotations.Nullable;
  *
  * @param day first day
  * @param lastDay last day, null for one day
- * @param tape the item the bands are cut from
- * @param mesh the item the guards are cut from, null if no guard is planned
+ * @param tape the item of what is cut from tape, null if the device has no such part
+ * @param mesh the item of what is cut from mesh, null if the device has no such part or no guard is planned
  * @param fastener pins, null if none are planned
  * @param pest EPPO code, null if not said
  * @param measure metric rounds pieces up to 5 mm, imperial to 1/8 in; null is metric
  * @param putUpFrom first day on which bands make sense, null if not said
  * @param putUpUntil last such day, null if not said
  * @param order listed keeps the order of the trees, shortest suggests a short walk from the first one; null is listed
+ * @param programme code of the programme, null if not said
+ * @param device code of the kind of device, null for the usual one of the policy
+ * @param other the item of what is counted besides pins, null if none is planned
  * @param trees what to do, in order
  * @param note for the crew, null for none
  */
@@ -33,7 +36,7 @@ record PlanWish(
         @Nullable LocalDate lastDay,
         @NotNull CrewId crewId,
         @NotNull DepotId depotId,
-        @NotNull MaterialCode tape,
+        @Nullable MaterialCode tape,
         @Nullable MaterialCode mesh,
         @Nullable MaterialCode fastener,
         @Nullable String pest,
@@ -41,6 +44,9 @@ record PlanWish(
         @Nullable LocalDate putUpFrom,
         @Nullable LocalDate putUpUntil,
         @Nullable String order,
+        @Nullable String programme,
+        @Nullable String device,
+        @Nullable MaterialCode other,
         @NotNull List<Line> trees,
         @Nullable String note) {
 
@@ -68,7 +74,7 @@ record PlanWish(
     }
 
     PlanMaterials materials() {
-        return new PlanMaterials(tape, mesh, fastener);
+        return new PlanMaterials(tape, mesh, fastener, other);
     }
 
     TapeMeasure steps() {

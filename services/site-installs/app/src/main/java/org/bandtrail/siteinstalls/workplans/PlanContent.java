@@ -9,6 +9,7 @@ import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.kernel.MaterialKind;
+import org.bandtrail.kernel.Pieces;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param crew who does it
  * @param depot where the material comes from
  * @param pest EPPO code of what the bands are against, null if not said
+ * @param programme code of the programme, null if not said
+ * @param device code of the kind of device
  * @param materials which items
  * @param policyVersion the cut-length policy the lengths follow
  * @param putUpFrom first day on which the bands make sense, as the lead says, null if not said
@@ -32,6 +35,8 @@ public record PlanContent(
         CrewId crew,
         DepotId depot,
         @Nullable String pest,
+        @Nullable String programme,
+        String device,
         PlanMaterials materials,
         int policyVersion,
         @Nullable LocalDate putUpFrom,
@@ -49,12 +54,17 @@ public record PlanContent(
         List<PlanNeed> needs = new ArrayList<>();
         add(needs, materials.tape(), MaterialKind.TAPE, PlanTree::tape);
         add(needs, materials.mesh(), MaterialKind.MESH, PlanTree::mesh);
-        MaterialCode fastener = materials.fastener();
-        long pins = trees.stream().mapToLong(tree -> tree.fasteners().count()).sum();
-        if (fastener != null && pins > 0) {
-            needs.add(new PlanNeed(fastener, MaterialKind.FASTENER, pins, 0, pins));
-        }
+        addCounted(needs, materials.fastener(), PlanTree::fasteners);
+        addCounted(needs, materials.other(), PlanTree::others);
         return List.copyOf(needs);
+    }
+
+    private void addCounted(
+            List<PlanNeed> needs, @Nullable MaterialCode material, Function<PlanTree, Pieces> each) {
+        long all = trees.stream().mapToLong(tree -> each.apply(tree).count()).sum();
+        if (material != null && all > 0) {
+            needs.add(new PlanNeed(material, MaterialKind.FASTENER, all, 0, all));
+        }
     }
 
     /** Bands on all trees together. */

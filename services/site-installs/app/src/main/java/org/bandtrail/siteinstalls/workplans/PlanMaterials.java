@@ -6,11 +6,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * Which supply items a plan uses.
  *
- * @param tape of the bands
- * @param mesh of the guards, null if none is planned
+ * @param tape what is cut from tape, null if the device has no part of tape
+ * @param mesh what is cut from mesh, guards or the cloth or skirt of another device; null if nothing is
  * @param fastener pins or tacks, null if none are planned
+ * @param other what is counted besides, such as ties or funnels; null if nothing is planned
  */
 public record PlanMaterials(
-        MaterialCode tape,
+        @Nullable MaterialCode tape,
         @Nullable MaterialCode mesh,
-        @Nullable MaterialCode fastener) {}
+        @Nullable MaterialCode fastener,
+        @Nullable MaterialCode other) {}

@@ -12,9 +12,17 @@ import org.bandtrail.kernel.TreeId;
  * @param siteId where it stands
  * @param girth it was reckoned with
  * @param bands how many go on it, 1 to 9
- * @param tape length of each piece
- * @param mesh length of each piece, zero if no guard is planned
+ * @param tape length of each piece, zero if nothing is cut from tape
+ * @param mesh length of each piece, zero if nothing is cut from mesh
  * @param fasteners for the whole tree, none if none are planned
+ * @param others what else is counted for the whole tree, none if nothing is planned
  */
 public record PlanTree(
-        TreeId treeId, SiteId siteId, Length girth, int bands, Length tape, Length mesh, Pieces fasteners) {}
+        TreeId treeId,
+        SiteId siteId,
+        Length girth,
+        int bands,
+        Length tape,
+        Length mesh,
+        Pieces fasteners,
+        Pieces others) {}

@@ -18,23 +18,23 @@ public sealed interface WorkPlanEvent {
 
     /** Made; nobody has agreed to it yet. */
     @StoredAs("plan.drafted")
-    @Revision("1")
+    @Revision("2")
     record PlanDrafted(PlanId planId, PlanContent content, PersonId by, Occurred when) implements WorkPlanEvent {}
 
     /** Planned otherwise before anybody agreed. */
     @StoredAs("plan.redrafted")
-    @Revision("1")
+    @Revision("2")
     record PlanRedrafted(PlanId planId, PlanContent content, String reason, PersonId by, Occurred when)
             implements WorkPlanEvent {}
 
     /** Agreed, with what was agreed to. */
     @StoredAs("plan.agreed")
-    @Revision("1")
+    @Revision("2")
     record PlanAgreed(PlanId planId, PlanContent content, PersonId by, Occurred when) implements WorkPlanEvent {}
 
     /** Planned otherwise after it was agreed. */
     @StoredAs("plan.changed")
-    @Revision("1")
+    @Revision("2")
     record PlanChanged(PlanId planId, PlanContent content, String reason, PersonId by, Occurred when)
             implements WorkPlanEvent {}
 

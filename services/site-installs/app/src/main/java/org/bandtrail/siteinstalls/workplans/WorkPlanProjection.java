@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.function.Function;
 import org.bandtrail.eventstore.Projection;
 import org.bandtrail.eventstore.StoredEvent;
+import org.bandtrail.kernel.MaterialCode;
 import org.bandtrail.siteinstalls.workplans.WorkPlanEvent.PlanAgreed;
 import org.bandtrail.siteinstalls.workplans.WorkPlanEvent.PlanCalledOff;
 import org.bandtrail.siteinstalls.workplans.WorkPlanEvent.PlanChanged;
 import org.bandtrail.siteinstalls.workplans.WorkPlanEvent.PlanDone;
 import org.bandtrail.siteinstalls.workplans.WorkPlanEvent.PlanDrafted;
 import org.bandtrail.siteinstalls.workplans.WorkPlanEvent.PlanRedrafted;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -80,10 +82,10 @@ final class WorkPlanProjection implements Projection {
         PlanMaterials materials = content.materials();
         jdbc.sql("DELETE FROM work_plan WHERE plan_id = ?").param(plan).update();
         jdbc.sql("""
-                        INSERT INTO work_plan (plan_id, state, day, last_day, crew_id, depot_id, pest, tape_code,
-                            mesh_code, fastener_code, policy_version, put_up_from, put_up_until, note, trees, bands,
+                        INSERT INTO work_plan (plan_id, state, day, last_day, crew_id, depot_id, pest, programme,
+                            device, tape_code, mesh_code, fastener_code, other_code, policy_version, put_up_from, put_up_until, note, trees, bands,
                             changed_at, changed_by)
-                        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
+                        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)""")
                 .param(plan)
                 .param(state)
                 .param(content.day())
@@ -91,9 +93,12 @@ final class WorkPlanProjection implements Projection {
                 .param(content.crew().value())
                 .param(content.depot().value())
                 .param(content.pest())
-                .param(materials.tape().value())
-                .param(materials.mesh() == null ? null : materials.mesh().value())
-                .param(materials.fastener() == null ? null : materials.fastener().value())
+                .param(content.programme())
+                .param(content.device())
+                .param(code(materials.tape()))
+                .param(code(materials.mesh()))
+                .param(code(materials.fastener()))
+                .param(code(materials.other()))
                 .param(content.policyVersion())
                 .param(content.putUpFrom())
                 .param(content.putUpUntil())
@@ -107,15 +112,19 @@ final class WorkPlanProjection implements Projection {
         needs(plan, content.needs());
     }
 
+    private static @Nullable String code(@Nullable MaterialCode item) {
+        return item == null ? null : item.value();
+    }
+
     private void trees(String plan, List<PlanTree> trees) {
         jdbc.sql("DELETE FROM work_plan_tree WHERE plan_id = ?").param(plan).update();
         jdbc.sql("""
                         INSERT INTO work_plan_tree
-                            (plan_id, step, tree_id, site_id, girth_mm, bands, tape_mm, mesh_mm, fasteners)
-                        SELECT ?, step, tree_id, site_id, girth, bands, tape, mesh, fasteners
+                            (plan_id, step, tree_id, site_id, girth_mm, bands, tape_mm, mesh_mm, fasteners, others)
+                        SELECT ?, step, tree_id, site_id, girth, bands, tape, mesh, fasteners, others
                         FROM unnest(?::varchar[], ?::varchar[], ?::bigint[], ?::int[], ?::bigint[], ?::bigint[],
-                            ?::bigint[]) WITH ORDINALITY
-                            AS t (tree_id, site_id, girth, bands, tape, mesh, fasteners, step)""")
+                            ?::bigint[], ?::bigint[]) WITH ORDINALITY
+                            AS t (tree_id, site_id, girth, bands, tape, mesh, fasteners, others, step)""")
                 .params(
                         plan,
                         texts(trees, tree -> tree.treeId().value()),
@@ -124,7 +133,8 @@ final class WorkPlanProjection implements Projection {
                         trees.stream().map(PlanTree::bands).toArray(Integer[]::new),
                         numbers(trees, tree -> tree.tape().mm()),
                         numbers(trees, tree -> tree.mesh().mm()),
-                        numbers(trees, tree -> tree.fasteners().count()))
+                        numbers(trees, tree -> tree.fasteners().count()),
+                        numbers(trees, tree -> tree.others().count()))
                 .update();
     }
 

@@ -25,9 +25,12 @@ public record WorkPlanView(
         String crewId,
         String depotId,
         @Nullable String pest,
-        String tapeCode,
+        @Nullable String programme,
+        String device,
+        @Nullable String tapeCode,
         @Nullable String meshCode,
         @Nullable String fastenerCode,
+        @Nullable String otherCode,
         int policyVersion,
         @Nullable LocalDate putUpFrom,
         @Nullable LocalDate putUpUntil,
@@ -51,9 +54,10 @@ public record WorkPlanView(
      * @param species as people call it, null likewise
      * @param girthMm it was reckoned with
      * @param girthNowMm measured last, null if never
-     * @param tapeMm length of each piece
-     * @param meshMm length of each piece, 0 if no guard is planned
+     * @param tapeMm length of each piece, 0 if nothing is cut from tape
+     * @param meshMm length of each piece, 0 if nothing is cut from mesh
      * @param fasteners for the tree
+     * @param others what else is counted for the tree
      * @param lat degrees, null if not known
      * @param lon degrees, null if not known
      * @param bandsUp bands that hang on it now
@@ -71,6 +75,7 @@ public record WorkPlanView(
             long tapeMm,
             long meshMm,
             long fasteners,
+            long others,
             @Nullable BigDecimal lat,
             @Nullable BigDecimal lon,
             long bandsUp,

@@ -55,10 +55,19 @@ class CutPlanTest {
 
     private static DrawPlan draw(MaterialCuts cuts) {
         List<PlannedTree> trees = List.of(
-                new PlannedTree(T1, new SiteId("S-01"), "1", Length.ofMm(1_000), 1, 7),
-                new PlannedTree(T2, new SiteId("S-01"), "2", Length.ofMm(1_200), 1, 8));
+                new PlannedTree(T1, new SiteId("S-01"), "1", Length.ofMm(1_000), 1, 7, 0),
+                new PlannedTree(T2, new SiteId("S-01"), "2", Length.ofMm(1_200), 1, 8, 0));
         return new DrawPlan(
-                PLAN, new DepotId("D-1"), LocalDate.of(2026, 5, 6), TapeMeasure.METRIC, 1, trees, List.of(cuts), LEAD, NOW);
+                PLAN,
+                new DepotId("D-1"),
+                LocalDate.of(2026, 5, 6),
+                TapeMeasure.METRIC,
+                new CutUse("sticky-band", null, null),
+                1,
+                trees,
+                List.of(cuts),
+                LEAD,
+                NOW);
     }
 
     private static CutPlan after(CutPlanCommand... commands) {
@@ -87,6 +96,7 @@ class CutPlanTest {
                         good().depot(),
                         good().day(),
                         TapeMeasure.METRIC,
+                        new CutUse("sticky-band", null, null),
                         1,
                         good().trees(),
                         good().materials(),

@@ -63,6 +63,50 @@ class CutPlansOverHttpTest {
         assertThat(tape.path("quality").path("proven").asBoolean()).isTrue();
     }
 
+    // Burlap: girth + 150, up to the next 5 mm; by hand 1150, 1350, 950 mm, one tie each.
+    @Test
+    void a_burlap_band_is_cut_from_cloth_and_its_ties_are_counted() {
+        reel("A", 20_000, 50_000);
+        Http.Answer withTape = draw("\"tape\": \"%1$s-T\", \"device\": \"burlap-band\"".formatted(site));
+        assertThat(withTape.status()).isEqualTo(400);
+        assertThat(withTape.body().path("detail").asString()).contains("[burlap-band] has no part of tape");
+
+        JsonNode parts = one(drawn("\"mesh\": \"%s-T\", \"device\": \"burlap-band\"".formatted(site)))
+                .path("parts");
+
+        assertThat(parts.path("use").path("device").asString()).isEqualTo("burlap-band");
+        assertThat(parts.path("materials").size()).isEqualTo(1);
+        assertThat(parts.path("materials").path(0).path("kind").asString()).isEqualTo("MESH");
+        assertThat(parts.path("materials").path(0).path("reels").path(0).path("pieces"))
+                .extracting(piece -> piece.path("lengthMm").asLong())
+                .containsExactlyInAnyOrder(1150L, 1350L, 950L);
+        assertThat(parts.path("trees"))
+                .extracting(tree -> tree.path("others").asLong())
+                .containsExactly(1L, 1L, 1L);
+    }
+
+    // The overlap of the policy for this pest is 100 instead of 50 mm: 1000 + 100 + 2 x 19, up to 1140 mm.
+    @Test
+    void the_lengths_follow_the_policy_of_the_programme_and_the_pest() {
+        reel("A", 20_000, 50_000);
+        String scope = "\"programme\": \"%s\", \"pest\": \"CHEIBR\"".formatted(site);
+        done("/policies/cut-lengths", """
+                "validFrom": "2026-01-01", %s, "source": "a made-up table", "reason": "wide bark",
+                "values": {"tapeOverlap": "100 mm", "tapeTab": "19 mm", "tapeWidest": "5 in", "meshExtra": "12 in",
+                 "meshLeastStandOff": "1 in", "meshWidestOpening": "1/2 in", "fastenerSpacing": "6 in",
+                 "fastenerMinimum": 6, "heightUsual": "4 ft", "heightLowest": "3 ft", "heightHighest": "5 ft",
+                 "girthMinimum": "479 mm", "girthQuestionAbove": "6 m", "girthChangePermille": 250,
+                 "removeAfterDays": 120, "lateAfterDays": 3}""".formatted(scope));
+        seen();
+        JsonNode house = one(drawn("\"tape\": \"%s-T\"".formatted(site))).path("parts");
+        JsonNode own = one(drawn("\"tape\": \"%s-T\", %s".formatted(site, scope))).path("parts");
+        assertThat(own.path("policyVersion").asInt()).isNotEqualTo(house.path("policyVersion").asInt());
+        assertThat(own.path("materials").path(0).path("reels").path(0).path("pieces"))
+                .extracting(piece -> piece.path("lengthMm").asLong())
+                .contains(1140L);
+        assertThat(own.path("use").path("pest").asString()).isEqualTo("CHEIBR");
+    }
+
     @Test
     void what_the_depot_cannot_serve_is_named_with_what_to_buy() {
         reel("A", 2_500, 50_000);

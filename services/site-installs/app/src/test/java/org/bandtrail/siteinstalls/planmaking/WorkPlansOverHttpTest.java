@@ -165,6 +165,35 @@ class WorkPlansOverHttpTest {
                 .containsExactly("WF-1", "WF-2", "WF-5", "WF-4");
     }
 
+    // Funnel trap: skirt = girth + 230 as a guard, up to 5 mm: 1230 and 1730 mm; one funnel to a trunk.
+    @Test
+    void a_plan_for_funnel_traps_needs_skirts_and_funnels_and_no_tape() {
+        world("WG", true);
+        String traps = plan("WG", "\"WG-1\"", "\"WG-2\"")
+                .replace("\"tape\":\"WG-T\"", "\"device\":\"funnel-trap\",\"mesh\":\"WG-M\",\"other\":\"WG-F\"");
+
+        String plan = draft("WG", true, traps);
+
+        JsonNode one = http.get("/work-plans/" + plan).body();
+        assertThat(one.path("device").asString()).isEqualTo("funnel-trap");
+        assertThat(one.path("tapeCode").isNull()).isTrue();
+        assertThat(one.path("needs"))
+                .extracting(need -> need.path("material").asString() + " " + need.path("quantity").asLong())
+                .containsExactly("WG-M 2960", "WG-F 2");
+        assertThat(one.path("walk"))
+                .extracting(line -> line.path("others").asLong())
+                .containsExactly(1L, 1L);
+        JsonNode checked = ok("/work-plans/check", "{\"plan\":%s}".formatted(traps));
+        assertThat(words(checked.path("review").path("warnings")))
+                .as("nothing sticky is open, so no guard is asked for")
+                .noneMatch(warning -> warning.contains("guard"));
+        assertThat(http.post("/work-plans/check", "{\"plan\":%s}".formatted(traps.replace("funnel-trap", "kite")))
+                        .body()
+                        .path("detail")
+                        .asString())
+                .contains("Device [kite] is not described", "funnel-trap");
+    }
+
     private static String nineBandsOn(String tree) {
         return "\"%s\",\"bands\":9".formatted(tree);
     }

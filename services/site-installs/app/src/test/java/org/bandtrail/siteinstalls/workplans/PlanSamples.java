@@ -35,7 +35,8 @@ public final class PlanSamples {
                 bands,
                 Length.ofMm(girth + 90),
                 Length.ofMm(girth + 230),
-                Pieces.of(9L * bands));
+                Pieces.of(9L * bands),
+                Pieces.ZERO);
     }
 
     /** A plan of one day. */
@@ -47,7 +48,10 @@ public final class PlanSamples {
                 new CrewId("C-2"),
                 new DepotId("NORTH"),
                 "LYCMDE",
-                new PlanMaterials(new MaterialCode("TAPE-127"), new MaterialCode("MESH-12"), new MaterialCode("PIN-15")),
+                null,
+                "sticky-band",
+                new PlanMaterials(
+                        new MaterialCode("TAPE-127"), new MaterialCode("MESH-12"), new MaterialCode("PIN-15"), null),
                 1,
                 null,
                 null,

@@ -129,6 +129,8 @@ class WorkPlanTest {
                 usual.crew(),
                 usual.depot(),
                 usual.pest(),
+                usual.programme(),
+                usual.device(),
                 usual.materials(),
                 usual.policyVersion(),
                 null,

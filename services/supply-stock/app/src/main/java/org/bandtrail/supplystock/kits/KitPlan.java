@@ -12,9 +12,15 @@ import org.bandtrail.supplystock.kitlists.TreeNeed;
  * @param picks reels in the order they are chosen, then batches, oldest first
  * @param lacking what the depot cannot give
  * @param passedOver reels that may not be used
+ * @param otherwise trees that do not get the reels wished for them
  */
 record KitPlan(
-        KitRule rule, List<TreeNeed> trees, List<Pick> picks, List<Lacking> lacking, List<PassedOver> passedOver) {
+        KitRule rule,
+        List<TreeNeed> trees,
+        List<Pick> picks,
+        List<Lacking> lacking,
+        List<PassedOver> passedOver,
+        List<Otherwise> otherwise) {
 
     /**
      * What is lacking of one material.
@@ -24,6 +30,9 @@ record KitPlan(
      * @param sentence the same in words
      */
     record Lacking(String materialCode, MaterialKind kind, long quantity, List<String> trees, String sentence) {}
+
+    /** A tree that is cut from another reel than was wished, with the reason in words. */
+    record Otherwise(String treeId, MaterialKind kind, String why) {}
 
     /** A reel that may not be used, with the reason in words. */
     record PassedOver(String reelId, String why) {}

@@ -52,6 +52,7 @@ class KitPlanning {
         List<Pick> picks = new ArrayList<>();
         List<KitPlan.Lacking> lacking = new ArrayList<>();
         List<KitPlan.PassedOver> passedOver = new ArrayList<>();
+        List<KitPlan.Otherwise> otherwise = new ArrayList<>();
         materials.forEach((kind, material) -> {
             if (kind.onReels()) {
                 ReelChoice choice = ReelChoice.of(
@@ -59,18 +60,21 @@ class KitPlanning {
                                 .map(need -> need.cut(kind))
                                 .filter(Objects::nonNull)
                                 .toList(),
+                        wish.reels(kind),
                         reels.of(material, wish.depotId(), wish.kitId(), now),
                         day(wish.happenedAt()));
                 choice.picks().forEach(pick -> picks.add(pick(material, kind, pick)));
                 choice.passedOver()
                         .forEach(reel -> passedOver.add(
                                 new KitPlan.PassedOver(reel.reel().value(), reel.why())));
+                choice.otherwise()
+                        .forEach(tree -> otherwise.add(new KitPlan.Otherwise(tree.tree().value(), kind, tree.why())));
                 lacking.addAll(lackingOf(material, kind, choice.lacking()));
             } else {
                 addFasteners(wish, material, needs, now, picks, lacking);
             }
         });
-        return new KitPlan(rule, needs, picks, lacking, passedOver);
+        return new KitPlan(rule, needs, picks, lacking, passedOver, otherwise);
     }
 
     /** The version of the usual rule that counts now. */

@@ -16,6 +16,7 @@ import org.bandtrail.kernel.PersonId;
 import org.bandtrail.kernel.Pieces;
 import org.bandtrail.supplystock.kitlists.KitRule;
 import org.bandtrail.supplystock.kitlists.TreeList;
+import org.bandtrail.supplystock.kitlists.WishedReel;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param tape the tape it holds, or null for none; likewise mesh and fastener
  * @param rule figures of the list's own; what is not given comes from the usual rule
  * @param trees in the order the crew walks
+ * @param reels from which reels trees ought to be cut, as a cut plan says; null or left out for the usual choice
  * @param until when the reservation lapses, or null for the usual time
  */
 record KitWish(
@@ -37,6 +39,7 @@ record KitWish(
         @Nullable MaterialCode fastener,
         @Nullable Figures rule,
         List<TreeList.Line> trees,
+        @Nullable List<WishedReel> reels,
         @Nullable Instant until,
         Instant happenedAt) {
 
@@ -62,6 +65,13 @@ record KitWish(
         if (material != null) {
             materials.put(kind, material);
         }
+    }
+
+    /** The wished reels for one kind of material. */
+    List<WishedReel> reels(MaterialKind kind) {
+        return reels == null
+                ? List.of()
+                : reels.stream().filter(wish -> wish.kind() == kind).toList();
     }
 
     /** The usual rule with the figures of this list. */

@@ -17,7 +17,8 @@ record PickSheet(KitLife kit, List<KitLife.Picked> collect, List<Stop> walk) {
     /**
      * One tree.
      *
-     * @param tapeReel reel the tape is cut from, or null if the kit has none; likewise meshReel
+     * @param tapeReel reel the tape is cut from, two or more with commas between if a cut plan says so, or null if the
+     *     kit has none; likewise meshReel
      * @param tapeMm each piece; likewise meshMm
      */
     record Stop(
@@ -57,7 +58,7 @@ record PickSheet(KitLife kit, List<KitLife.Picked> collect, List<Stop> walk) {
                 .filter(pick -> pick.kind() == kind
                         && pick.cuts().stream().anyMatch(cut -> cut.treeId().equals(tree.treeId())))
                 .map(KitLife.Picked::id)
-                .findFirst()
+                .reduce((one, other) -> one + ", " + other)
                 .orElse(null);
     }
 }

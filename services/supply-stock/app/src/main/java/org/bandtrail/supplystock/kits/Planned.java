@@ -20,7 +20,8 @@ record Planned(
         List<KitLife.Tree> trees,
         List<KitLife.Picked> picks,
         List<KitPlan.Lacking> lacking,
-        List<KitPlan.PassedOver> passedOver) {
+        List<KitPlan.PassedOver> passedOver,
+        List<KitPlan.Otherwise> otherwise) {
 
     static Planned of(KitPlan plan) {
         List<KitLife.Tree> trees = plan.trees().stream()
@@ -40,7 +41,8 @@ record Planned(
                 trees,
                 plan.picks().stream().map(Planned::picked).toList(),
                 plan.lacking(),
-                plan.passedOver());
+                plan.passedOver(),
+                plan.otherwise());
     }
 
     private static @Nullable Long mm(@Nullable Length length) {

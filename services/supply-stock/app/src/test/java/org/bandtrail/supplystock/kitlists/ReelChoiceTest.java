@@ -1,6 +1,7 @@
 package org.bandtrail.supplystock.kitlists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -11,6 +12,7 @@ import java.util.random.RandomGeneratorFactory;
 import org.bandtrail.kernel.DepotId;
 import org.bandtrail.kernel.KitId;
 import org.bandtrail.kernel.Length;
+import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.supplystock.holdings.Place;
@@ -74,6 +76,55 @@ class ReelChoiceTest {
     }
 
     @Test
+    void a_wished_reel_is_taken_before_any_other_and_two_bands_may_come_from_two_reels() {
+        List<ReelOnShelf> shelf = List.of(reel("R-1", 1_000, 9_000, null, 1), reel("R-2", 9_000, 9_000, null, 2));
+
+        ReelChoice choice = ReelChoice.of(
+                List.of(cut("T-1", 1, 900), cut("T-2", 2, 1_000)),
+                List.of(wish("T-1", "R-2", null), wish("T-2", "R-1", 1), wish("T-2", "R-2", 1)),
+                shelf,
+                DAY);
+
+        assertThat(choice.otherwise()).isEmpty();
+        assertThat(choice.lacking()).isEmpty();
+        assertThat(choice.picks())
+                .extracting(pick -> pick.reel().reel() + " " + pick.cuts())
+                .containsExactly(
+                        "R-1 " + List.of(cut("T-2", 1, 1_000)),
+                        "R-2 " + List.of(cut("T-1", 1, 900), cut("T-2", 1, 1_000)));
+    }
+
+    @Test
+    void where_a_wished_reel_cannot_be_had_the_usual_choice_is_made_and_it_says_why() {
+        ReelOnShelf held = new ReelOnShelf(
+                new ReelId("R-3"), Place.depot(DEPOT), mm(9_000), mm(9_000), null, Instant.EPOCH, new KitId("K-9"));
+
+        ReelChoice choice = ReelChoice.of(
+                List.of(cut("T-1", 1, 900), cut("T-2", 1, 900), cut("T-3", 1, 900), cut("T-4", 2, 900)),
+                List.of(wish("T-1", "R-3", null), wish("T-2", "R-7", null), wish("T-3", "R-2", null), wish("T-4", "R-1", 1)),
+                List.of(reel("R-1", 9_000, 9_000, null, 1), reel("R-2", 800, 9_000, null, 2), held),
+                DAY);
+
+        assertThat(ids(choice)).containsExactly("R-1");
+        assertThat(choice.lacking()).isEmpty();
+        assertThat(choice.otherwise())
+                .extracting(tree -> tree.tree() + ": " + tree.why())
+                .containsExactly(
+                        "T-1: reel R-3: reserved for kit K-9",
+                        "T-2: reel R-7 is not there",
+                        "T-3: reel R-2 has 0.800 m left for it, not 0.900 m",
+                        "T-4: reels are wished for 1 of its 2 pieces");
+    }
+
+    @Test
+    void a_reel_is_wished_for_tape_or_mesh_and_for_pieces_that_can_be() {
+        assertThatThrownBy(() -> new WishedReel(new TreeId("T-1"), MaterialKind.FASTENER, new ReelId("R-1"), 1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("[T-1]");
+        assertThatThrownBy(() -> wish("T-1", "R-1", 0)).hasMessageContaining("[0]");
+    }
+
+    @Test
     void all_pieces_of_a_tree_come_from_one_reel_even_if_two_rests_together_would_do() {
         List<ReelOnShelf> shelf = List.of(reel("R-1", 1_500, 9_000, null, 1), reel("R-2", 1_500, 9_000, null, 2));
 
@@ -97,7 +148,12 @@ class ReelChoiceTest {
                 wanted.add(cut("T-" + i, 1 + random.nextInt(2), 500 + random.nextInt(1_500)));
             }
 
-            ReelChoice choice = ReelChoice.of(wanted, shelf, DAY);
+            List<WishedReel> wishes = new ArrayList<>();
+            wanted.stream()
+                    .filter(cut -> random.nextBoolean())
+                    .forEach(cut -> wishes.add(wish(cut.tree().value(), "R-" + random.nextInt(6), null)));
+
+            ReelChoice choice = ReelChoice.of(wanted, wishes, shelf, DAY);
 
             assertThat(choice.picks())
                     .allMatch(pick -> pick.taken().compareTo(pick.reel().there()) <= 0);
@@ -105,6 +161,10 @@ class ReelChoiceTest {
             choice.picks().forEach(pick -> placed.addAll(pick.cuts()));
             assertThat(placed).containsExactlyInAnyOrderElementsOf(wanted);
         }
+    }
+
+    private static WishedReel wish(String tree, String reel, @Nullable Integer pieces) {
+        return new WishedReel(new TreeId(tree), MaterialKind.TAPE, new ReelId(reel), pieces);
     }
 
     private static List<String> ids(ReelChoice choice) {

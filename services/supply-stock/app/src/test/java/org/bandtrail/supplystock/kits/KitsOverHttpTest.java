@@ -61,6 +61,26 @@ class KitsOverHttpTest {
     }
 
     @Test
+    void a_kit_follows_the_reels_of_a_cut_plan_and_says_where_it_cannot() {
+        KitsClient depot = stocked("KW");
+        String wish = depot.kit("K1", TREES)
+                .replace("\"trees\"", depot.own("""
+                        "reels": [{"treeId": "T-1", "kind": "TAPE", "reelId": "D-R1"},
+                         {"treeId": "T-3", "kind": "TAPE", "reelId": "D-R9"}], "trees\""""));
+
+        JsonNode planned = depot.ok("/kits", wish);
+
+        assertThat(planned.path("picks"))
+                .extracting(pick ->
+                        pick.path("id").asString() + " " + pick.path("quantity").asLong())
+                .containsExactly("KW-R2 2614", "KW-R1 2248", "KW-B1 32");
+        assertThat(planned.path("otherwise"))
+                .extracting(tree ->
+                        tree.path("treeId").asString() + " " + tree.path("why").asString())
+                .containsExactly("T-3 reel KW-R9 is not there");
+    }
+
+    @Test
     void only_the_person_who_has_the_kit_signs_for_it() {
         KitsClient depot = stocked("KS").out();
 

@@ -13,9 +13,10 @@ import org.bandtrail.kernel.PersonId;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a band came down. Tape can never be used again, mesh and fasteners can.
+ * How a band came down. Tape can never be used again; mesh and fasteners can, and with mesh
+ * every other piece from a reel that can, such as burlap or the skirt of a funnel trap.
  *
- * @param mesh where the mesh goes
+ * @param mesh where the mesh goes, and every other piece from a reel that can be used again
  * @param fasteners where the fasteners go
  * @param bag the waste bag, null if nobody wrote it down
  */

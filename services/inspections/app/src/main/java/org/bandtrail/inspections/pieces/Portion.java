@@ -9,7 +9,8 @@ import org.bandtrail.kernel.ReelId;
 /**
  * What was cut from one reel or counted out of one batch and stays together on one trunk.
  *
- * @param kind tape and mesh come from reels, fasteners from batches
+ * @param kind what can become of it: tape is never used again, mesh can be, whether it was a guard or the cloth or skirt
+ *     round the trunk; both come from reels, fasteners from batches
  * @param id identity of the reel or batch
  * @param quantity millimetres for tape and mesh, pieces for fasteners; above 0
  */
@@ -21,12 +22,12 @@ public record Portion(MaterialKind kind, String id, long quantity) {
         }
     }
 
-    /** A piece of sticky tape. */
+    /** A piece of sticky tape, or of anything else from a reel that is not used again. */
     public static Portion tape(ReelId reel, Length length) {
         return new Portion(MaterialKind.TAPE, reel.value(), length.mm());
     }
 
-    /** A piece of guard mesh. */
+    /** A piece of guard mesh, or of anything else from a reel that can be used again. */
     public static Portion mesh(ReelId reel, Length length) {
         return new Portion(MaterialKind.MESH, reel.value(), length.mm());
     }

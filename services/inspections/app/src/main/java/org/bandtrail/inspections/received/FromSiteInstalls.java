@@ -22,6 +22,7 @@ import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.contract.v1.BandFitted;
 import org.bandtrail.siteinstalls.contract.v1.MaterialMove;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** Hears which bands were fitted, so that visits know what hangs where. */
@@ -52,19 +53,23 @@ class FromSiteInstalls implements ReceivedHandler {
 
     /** The same fact in this service's words; the event's own identity names it. */
     HearOfFitting fitting(String eventId, BandFitted fitted) {
+        List<MaterialMove> moves = new ArrayList<>(fitted.moves());
         List<Portion> putUp = new ArrayList<>();
         if (fitted.tapeLengthMm() > 0) {
-            putUp.add(Portion.tape(new ReelId(fitted.tapeReelId()), Length.ofMm(fitted.tapeLengthMm())));
+            // Without a word about it the piece round the trunk is sticky tape, which is never used again.
+            Boolean again = taken(moves, fitted.tapeReelId(), fitted.tapeLengthMm());
+            putUp.add(piece(fitted.tapeReelId(), fitted.tapeLengthMm(), again, false));
         }
         String mesh = fitted.meshReelId();
         if (mesh != null && fitted.meshLengthMm() > 0) {
-            putUp.add(Portion.mesh(new ReelId(mesh), Length.ofMm(fitted.meshLengthMm())));
+            putUp.add(piece(mesh, fitted.meshLengthMm(), taken(moves, mesh, fitted.meshLengthMm()), true));
         }
         String batch = fitted.fastenerBatchId();
         if (batch != null && fitted.fastenerPieces() > 0) {
+            taken(moves, batch, fitted.fastenerPieces());
             putUp.add(Portion.fasteners(new BatchId(batch), Pieces.of(fitted.fastenerPieces())));
         }
-        putUp.addAll(further(fitted, putUp));
+        moves.forEach(move -> putUp.add(further(move)));
         return new HearOfFitting(
                 new BandId(fitted.bandId()),
                 eventId,
@@ -74,23 +79,32 @@ class FromSiteInstalls implements ReceivedHandler {
                 new Occurred(fitted.happenedAt(), clock.instant()));
     }
 
-    /** The parts of a device that only the moves tell; what comes from a reel and is no tape can be used again. */
-    private static List<Portion> further(BandFitted fitted, List<Portion> named) {
-        List<Portion> unseen = new ArrayList<>(named);
-        List<Portion> further = new ArrayList<>();
-        for (MaterialMove move : fitted.moves()) {
-            boolean known = unseen.stream()
-                    .filter(piece -> piece.id().equals(move.id()) && piece.quantity() == move.quantity())
-                    .findFirst()
-                    .map(unseen::remove)
-                    .orElse(false);
-            if (!known) {
-                further.add(
-                        MaterialMove.REEL.equals(move.material())
-                                ? Portion.mesh(new ReelId(move.id()), Length.ofMm(move.quantity()))
-                                : Portion.fasteners(new BatchId(move.id()), Pieces.of(move.quantity())));
+    /** What is told of using the piece again; its move is taken off the list, null if there is none or it is silent. */
+    private static @Nullable Boolean taken(List<MaterialMove> moves, String id, long quantity) {
+        for (MaterialMove move : moves) {
+            if (move.id().equals(id) && move.quantity() == quantity) {
+                moves.remove(move);
+                return move.reusable();
             }
         }
-        return further;
+        return null;
+    }
+
+    /** A part of a device that only its move tells; without a word about it what comes from a reel can be used again. */
+    private static Portion further(MaterialMove move) {
+        return MaterialMove.REEL.equals(move.material())
+                ? piece(move.id(), move.quantity(), move.reusable(), true)
+                : Portion.fasteners(new BatchId(move.id()), Pieces.of(move.quantity()));
+    }
+
+    /** What can be used again is kept as mesh, which a teardown may give back; what cannot as tape, which it bags. */
+    private static Portion piece(String reel, long mm, @Nullable Boolean told, boolean unlessTold) {
+        return told == null ? piece(reel, mm, unlessTold) : piece(reel, mm, told);
+    }
+
+    private static Portion piece(String reel, long mm, boolean reusable) {
+        return reusable
+                ? Portion.mesh(new ReelId(reel), Length.ofMm(mm))
+                : Portion.tape(new ReelId(reel), Length.ofMm(mm));
     }
 }

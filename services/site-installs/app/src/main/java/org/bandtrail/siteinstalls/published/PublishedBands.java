@@ -10,6 +10,9 @@ import org.bandtrail.siteinstalls.bands.Fasteners;
 import org.bandtrail.siteinstalls.bands.Piece;
 import org.bandtrail.siteinstalls.contract.v1.BandFitted;
 import org.bandtrail.siteinstalls.contract.v1.MaterialMove;
+import org.bandtrail.siteinstalls.devices.DeviceKind;
+import org.bandtrail.siteinstalls.devices.DeviceKinds;
+import org.bandtrail.siteinstalls.devices.DevicePart;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
@@ -17,9 +20,11 @@ import org.springframework.stereotype.Component;
 @Component
 final class PublishedBands implements WhenAppended {
     private final Outbox outbox;
+    private final DeviceKinds kinds;
 
-    PublishedBands(Outbox outbox) {
+    PublishedBands(Outbox outbox, DeviceKinds kinds) {
         this.outbox = outbox;
+        this.kinds = kinds;
     }
 
     @Override
@@ -27,13 +32,13 @@ final class PublishedBands implements WhenAppended {
         List<Outbox.Told> told = new ArrayList<>();
         for (AppendedEvent event : events) {
             if (event.payload() instanceof BandEvent.BandFitted fitted) {
-                told.add(new Outbox.Told(event.eventId(), told(fitted)));
+                told.add(new Outbox.Told(event.eventId(), told(fitted, kinds)));
             }
         }
         outbox.appendAll(told);
     }
 
-    static BandFitted told(BandEvent.BandFitted fitted) {
+    static BandFitted told(BandEvent.BandFitted fitted, DeviceKinds kinds) {
         Piece mesh = fitted.mesh();
         Fasteners fasteners = fitted.fasteners();
         return new BandFitted(
@@ -50,7 +55,7 @@ final class PublishedBands implements WhenAppended {
                 mesh == null ? 0 : mesh.length().mm(),
                 fasteners == null ? null : fasteners.batchId().value(),
                 fasteners == null ? 0 : fasteners.pieces().count(),
-                moves(fitted, mesh, fasteners),
+                moves(fitted, kinds),
                 fitted.when().happened(),
                 fitted.when().recorded(),
                 fitted.by().value(),
@@ -59,29 +64,45 @@ final class PublishedBands implements WhenAppended {
     }
 
     private static List<MaterialMove> moves(
-            BandEvent.BandFitted fitted, @Nullable Piece mesh, @Nullable Fasteners fasteners) {
+            BandEvent.BandFitted fitted, DeviceKinds kinds) {
+        Piece mesh = fitted.mesh();
+        Fasteners fasteners = fitted.fasteners();
+        DeviceKind kind = kinds.named(fitted.details().device()).orElse(null);
         String crew = "crew:" + fitted.personId();
         String tree = "tree:" + fitted.treeId();
         List<MaterialMove> moves = new ArrayList<>();
-        moves.add(reel(fitted.tape(), crew, tree));
+        moves.add(reel(fitted.tape(), crew, tree, again(kind, DevicePart.Role.AROUND, true)));
         if (mesh != null) {
-            moves.add(reel(mesh, crew, tree));
+            moves.add(reel(mesh, crew, tree, again(kind, DevicePart.Role.GUARD, true)));
         }
         if (fasteners != null) {
-            moves.add(batch(fasteners, crew, tree));
+            moves.add(batch(fasteners, crew, tree, again(kind, DevicePart.Role.PINS, false)));
         }
-        fitted.details().alsoCut().forEach(piece -> moves.add(reel(piece, crew, tree)));
-        fitted.details().alsoCounted().forEach(used -> moves.add(batch(used, crew, tree)));
+        Boolean cut = again(kind, DevicePart.Role.OTHER, true);
+        Boolean counted = again(kind, DevicePart.Role.OTHER, false);
+        fitted.details().alsoCut().forEach(piece -> moves.add(reel(piece, crew, tree, cut)));
+        fitted.details().alsoCounted().forEach(used -> moves.add(batch(used, crew, tree, counted)));
         return moves;
     }
 
-    private static MaterialMove batch(Fasteners used, String crew, String tree) {
-        return new MaterialMove(
-                MaterialMove.BATCH, used.batchId().value(), used.pieces().count(), crew, tree);
+    /** Whether the parts in this role may be used again; null if the kind or such a part is not described. */
+    private static @Nullable Boolean again(@Nullable DeviceKind kind, DevicePart.Role role, boolean cut) {
+        if (kind == null) {
+            return null;
+        }
+        List<DevicePart> parts = kind.parts().stream()
+                .filter(part -> part.role() == role && part.material().onReels() == cut)
+                .toList();
+        return parts.isEmpty() ? null : (Boolean) parts.stream().allMatch(DevicePart::reusable);
     }
 
-    private static MaterialMove reel(Piece piece, String crew, String tree) {
+    private static MaterialMove batch(Fasteners used, String crew, String tree, @Nullable Boolean again) {
         return new MaterialMove(
-                MaterialMove.REEL, piece.reelId().value(), piece.length().mm(), crew, tree);
+                MaterialMove.BATCH, used.batchId().value(), used.pieces().count(), crew, tree, again);
+    }
+
+    private static MaterialMove reel(Piece piece, String crew, String tree, @Nullable Boolean again) {
+        return new MaterialMove(
+                MaterialMove.REEL, piece.reelId().value(), piece.length().mm(), crew, tree, again);
     }
 }

@@ -22,11 +22,14 @@ import org.bandtrail.siteinstalls.bands.Piece;
 import org.bandtrail.siteinstalls.contract.v1.BandFitted;
 import org.bandtrail.siteinstalls.contract.v1.MaterialMove;
 import org.bandtrail.testing.GoldenFiles;
+import org.bandtrail.siteinstalls.devices.DeviceKinds;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 
 class PublishedBandsTest {
+    private static final DeviceKinds KINDS = new DeviceKinds();
+
     private static BandEvent.BandFitted fitted(
             @Nullable Piece mesh, @Nullable Fasteners fasteners, FitDetails details) {
         return new BandEvent.BandFitted(
@@ -53,7 +56,7 @@ class PublishedBandsTest {
         BandFitted told = PublishedBands.told(fitted(
                 new Piece(new ReelId("R-0101"), Length.ofMm(1465)),
                 new Fasteners(new BatchId("F-0001"), Pieces.of(9)),
-                FitDetails.USUAL));
+                FitDetails.USUAL), KINDS);
         BandFitted sample = JsonMapper.builder()
                 .build()
                 .treeToValue(
@@ -64,17 +67,21 @@ class PublishedBandsTest {
                         BandFitted.class);
         assertThat(told.device()).isEqualTo("sticky-band");
         assertThat(told.position()).isEqualTo(1);
-        assertThat(told).usingRecursiveComparison().ignoringFields("device", "position").isEqualTo(sample);
+        assertThat(told).usingRecursiveComparison().ignoringFields("device", "position", "moves.reusable").isEqualTo(sample);
+        assertThat(told.moves())
+                .as("tape never, mesh and pins when they are sound")
+                .extracting(MaterialMove::reusable)
+                .containsExactly(false, true, true);
         assertThat(told.subject()).isEqualTo("band/B-0001");
     }
 
     @Test
     void a_bare_band_moves_its_tape_and_nothing_else() {
-        BandFitted told = PublishedBands.told(fitted(null, null, FitDetails.USUAL));
+        BandFitted told = PublishedBands.told(fitted(null, null, FitDetails.USUAL), KINDS);
         assertThat(told.meshReelId()).isNull();
         assertThat(told.fastenerPieces()).isZero();
         assertThat(told.moves())
-                .containsExactly(new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304"));
+                .containsExactly(new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304", false));
     }
 
     @Test
@@ -90,13 +97,22 @@ class PublishedBandsTest {
                 null,
                 List.of(new Piece(new ReelId("R-0102"), Length.ofMm(450))),
                 List.of(new Fasteners(new BatchId("F-0007"), Pieces.of(1))));
-        BandFitted told = PublishedBands.told(fitted(null, null, trap));
+        BandFitted told = PublishedBands.told(fitted(null, null, trap), KINDS);
         assertThat(told.device()).isEqualTo("funnel-trap");
         assertThat(told.position()).isEqualTo(2);
         assertThat(told.moves())
                 .containsExactly(
-                        new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304"),
-                        new MaterialMove(MaterialMove.REEL, "R-0102", 450, "crew:P-07", "tree:ALDER-1304"),
-                        new MaterialMove(MaterialMove.BATCH, "F-0007", 1, "crew:P-07", "tree:ALDER-1304"));
+                        new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304", true),
+                        new MaterialMove(MaterialMove.REEL, "R-0102", 450, "crew:P-07", "tree:ALDER-1304", null),
+                        new MaterialMove(MaterialMove.BATCH, "F-0007", 1, "crew:P-07", "tree:ALDER-1304", true));
+    }
+
+    @Test
+    void of_a_kind_nobody_described_nothing_is_said_about_using_it_again() {
+        FitDetails odd =
+                new FitDetails("kite", 1, null, List.of(), null, null, null, null, List.of(), List.of());
+        assertThat(PublishedBands.told(fitted(null, null, odd), KINDS).moves())
+                .extracting(MaterialMove::reusable)
+                .containsOnlyNulls();
     }
 }

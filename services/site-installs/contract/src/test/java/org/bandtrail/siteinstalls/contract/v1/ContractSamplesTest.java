@@ -21,12 +21,15 @@ class ContractSamplesTest {
     private final JsonMapper json = JsonMapper.builder().build();
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2, 3})
+    @ValueSource(ints = {1, 2, 3, 4})
     void a_sample_read_and_written_again_is_the_same(int number) {
         JsonNode sample = sample(number);
         BandFitted read = json.treeToValue(sample, BandFitted.class);
         ObjectNode written = (ObjectNode) json.readTree(json.writeValueAsString(read));
         ADDED_LATER.stream().filter(name -> !sample.has(name)).forEach(written::remove);
+        if (!sample.path("moves").path(0).has("reusable")) {
+            written.path("moves").forEach(move -> ((ObjectNode) move).remove("reusable"));
+        }
         assertThat(written).isEqualTo(sample);
     }
 
@@ -42,6 +45,16 @@ class ContractSamplesTest {
         BandFitted trap = json.treeToValue(sample(3), BandFitted.class);
         assertThat(trap.device()).isEqualTo("funnel-trap");
         assertThat(trap.moves()).extracting(MaterialMove::quantity).containsExactly(1100L, 12L, 450L, 1L);
+    }
+
+    @Test
+    void what_may_be_used_again_is_told_piece_by_piece_and_an_old_publisher_does_not_say() {
+        assertThat(json.treeToValue(sample(4), BandFitted.class).moves())
+                .extracting(MaterialMove::reusable)
+                .containsExactly(true, true, true, true);
+        assertThat(json.treeToValue(sample(3), BandFitted.class).moves())
+                .extracting(MaterialMove::reusable)
+                .containsOnlyNulls();
     }
 
     @ParameterizedTest

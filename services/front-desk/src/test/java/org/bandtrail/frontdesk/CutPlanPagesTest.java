@@ -21,6 +21,7 @@ class CutPlanPagesTest {
             {"GET /depots", "depots"},
             {"GET /cut-plans", "cut-plans"},
             {"GET /cut-plans/CP-1", "cut-plan"},
+            {"GET /devices", "devices"},
             {"GET /work-plans/2026-06-16-C-HERON", "plan"},
         };
         for (String[] recording : recordings) {
@@ -89,6 +90,23 @@ class CutPlanPagesTest {
         assertThat(desk.services().last("POST").body()).contains("\"partly\":true", COMMAND);
         desk.sends(Role.DEPOT, "/cut-plans/CP-1/dropped", "commandId", COMMAND, "reason", "rain");
         assertThat(desk.services().last("POST").body()).contains("\"reason\":\"rain\"");
+    }
+
+    @Test
+    void an_agreed_plan_leads_to_its_kit_and_the_kit_back_to_handing_it_over() throws Exception {
+        String drawn = RecordedServices.text("cut-plan.json");
+        desk.services().answers("GET /cut-plans/CP-1", 200, drawn.replace("drawn\"", "agreed\""));
+        desk.services().answers("GET /kits/K-CP-1", 404, "{\"title\":\"No such\",\"status\":404}");
+        assertThat(desk.reads(Role.DEPOT, "/cut-plans/CP-1").getContentAsString())
+                .contains("/kits/new?cut=CP-1", "Pack the kit for it");
+
+        String kit = RecordedServices.text("kit-reserved.json").replace("\"K-2\"", "\"K-CP-1\"");
+        desk.services().answers("GET /kits/K-CP-1", 200, kit);
+        assertThat(desk.reads(Role.DEPOT, "/cut-plans/CP-1").getContentAsString())
+                .contains("is reserved for it.", "value=\"K-CP-1\"")
+                .doesNotContain("Pack the kit for it");
+        assertThat(desk.reads(Role.DEPOT, "/kits/K-CP-1").getContentAsString())
+                .contains("It holds the pieces of", "/cut-plans/CP-1/handed-over", "It is handed over");
     }
 
     @Test

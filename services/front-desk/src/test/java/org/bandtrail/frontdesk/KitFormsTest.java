@@ -54,6 +54,28 @@ class KitFormsTest {
     }
 
     @Test
+    void a_cut_plan_fills_the_list_and_its_lengths_and_reels_go_with_every_line_left_as_it_is() throws Exception {
+        desk.services().recorded("GET /cut-plans/CP-1", "cut-plan.json");
+        desk.services().answers("GET /kits/K-CP-1", 404, "{\"title\":\"No such\",\"status\":404}");
+        String form = desk.reads(Role.DEPOT, "/kits/new?cut=CP-1").getContentAsString();
+        assertThat(form)
+                .contains("value=\"K-CP-1\"", "name=\"cut\" value=\"CP-1\"", ">T-1301</textarea>")
+                .contains("The plan does not cut all pieces for T-1302, T-1303.");
+        desk.services()
+                .answers("POST /kits/plan", 200, RecordedServices.text("kit-plan.json")
+                        .replaceFirst("\\{", "{\"otherwise\": [{\"treeId\": \"T-1301\", \"kind\": \"TAPE\","
+                                + " \"why\": \"reel R-0004 is not there\"}],"));
+
+        String page = packs("/kits/plan", "T-1301\nT-1302 900 x2", "cut", "CP-1").getContentAsString();
+
+        assertThat(desk.services().last("POST").body())
+                .contains("\"tape\":\"1090 mm\"", "\"mesh\":\"1230 mm\"", "\"girth\":\"1000 mm\"")
+                .contains("\"reelId\":\"R-0004\"", "\"reelId\":\"M-0002\"", "\"girth\":\"900 mm\"")
+                .doesNotContain("R-0009");
+        assertThat(page).contains("Tree T-1301: reel R-0004 is not there.");
+    }
+
+    @Test
     void the_person_signs_at_the_counter_with_their_own_sign_in() throws Exception {
         desk.services().answers("POST /kits/K-2/hand-out", 200, "{}");
         desk.services().answers("POST /kits/K-2/sign", 200, "{}");
@@ -78,9 +100,15 @@ class KitFormsTest {
     }
 
     private MockHttpServletResponse packs(String path) throws Exception {
+        return packs(path, "T-1301 x2\nT-1302 900", "note", "");
+    }
+
+    private MockHttpServletResponse packs(String path, String trees, String more, String value) throws Exception {
         return desk.sends(
                 Role.DEPOT,
                 path,
+                more,
+                value,
                 "commandId",
                 COMMAND,
                 "kitId",
@@ -94,7 +122,7 @@ class KitFormsTest {
                 "tape",
                 "TAPE-127",
                 "trees",
-                "T-1301 x2\nT-1302 900",
+                trees,
                 "overlap",
                 "2",
                 "overlapUnit",

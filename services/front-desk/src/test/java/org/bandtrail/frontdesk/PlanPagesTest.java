@@ -28,6 +28,7 @@ class PlanPagesTest {
             {"GET /reorder-points", "reorder-points"},
             {"GET /species", "species"},
             {"GET /work-plans", "plans"},
+            {"GET /devices", "devices"},
             {"GET /work-plans/2026-06-16-C-HERON", "plan"},
             {"POST /work-plans/check", "plan-checked"},
         };

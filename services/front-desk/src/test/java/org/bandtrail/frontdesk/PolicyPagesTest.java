@@ -30,6 +30,9 @@ class PolicyPagesTest {
         desk.services().recorded("GET " + PATH + "/2", "policy-two.json");
         desk.services().recorded("GET /species", "species.json");
         desk.services().recorded("GET /devices", "devices.json");
+        desk.services().recorded("GET /devices/sticky-band/pieces", "device-pieces.json");
+        desk.services().recorded("GET /proposals", "proposal.json");
+        desk.services().recorded("GET /trees/T-1301", "tree.json");
         desk.services().recorded("GET /devices/screen-band/pieces", "device-pieces.json");
         desk.services().recorded("GET /devices/sticky-band-alone/pieces", "device-pieces.json");
     }
@@ -45,6 +48,27 @@ class PolicyPagesTest {
         return sent.toArray(String[]::new);
     }
 
+    @Test
+    void a_proposal_for_a_tree_takes_its_girth_from_the_books_and_asks_by_the_day_the_programme_and_the_pest()
+            throws Exception {
+        String kinds = RecordedServices.text("devices.json").replace("sticky-band-alone", "sticky-band");
+        desk.services().answers("GET /devices", 200, kinds);
+
+        String page = desk.reads(
+                        Role.CREW, "/proposal?tree=t-1301&device=sticky-band&day=2026-07-01&programme=RIVERSIDE&pest=CHEIBR")
+                .getContentAsString();
+
+        assertThat(page)
+                .contains("/trees/T-1301", "Fit it", "1233 x 1.5")
+                .contains("Cut mesh edges are sharp: gloves and eye protection.", "stands off");
+        assertThat(desk.services().asked())
+                .filteredOn(asked -> asked.path().endsWith("/pieces"))
+                .singleElement()
+                .extracting(RecordedServices.Asked::query)
+                .asString()
+                .contains("on=2026-07-01", "pest=CHEIBR", "programme=RIVERSIDE", "measure=metric", " mm");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -56,6 +80,10 @@ class PolicyPagesTest {
                 "/policies/new            | Usual is 20 mm to 150 mm     | value=\"479\"",
                 "/policies/new?from=2     | value=\"CHEIBR\"             | value=\"100\"",
                 "/devices                 | Published how-to             | Is no guard meant",
+                "/proposal                | Name a tree or give a girth  | Sticky band under window screen",
+                "/proposal?girth=1233&device=screen-band | 1,850 mm    | Look from below",
+                "/proposal?girth=wide&device=screen-band | wide       | class=\"problem",
+                "/proposal?girth=1233&device=kite | kite              | is no kind of device",
                 "/devices?girth=1233      | 1,850 mm                     | 1233 x 1.5",
             })
     void a_page_shows_what_the_service_said(String path, String first, String second) throws Exception {

@@ -53,7 +53,8 @@ final class RecordedServices {
         answers.put(request, new Answer(200, recorded.replace(text, instead)));
     }
 
-    private static String text(String file) {
+    /** A recorded file. */
+    static String text(String file) {
         try (InputStream in = RecordedServices.class.getResourceAsStream("/recorded/" + file)) {
             if (in == null) {
                 throw new IllegalArgumentException("No recorded file [" + file + "].");

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.bandtrail.frontdesk.neighbours.Soon;
+import org.bandtrail.frontdesk.kits.PackedFor;
 import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
 import org.bandtrail.frontdesk.neighbours.field.Cuts;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -25,9 +26,11 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @Controller
 class CutPlansController {
     private final CutPlanning planning;
+    private final PackedFor packed;
 
-    CutPlansController(CutPlanning planning) {
+    CutPlansController(CutPlanning planning, PackedFor packed) {
         this.planning = planning;
+        this.packed = packed;
     }
 
     @GetMapping("/cut-plans")
@@ -104,11 +107,15 @@ class CutPlansController {
         return "redirect:/cut-plans/" + planId;
     }
 
-    private static String shown(Cuts.Whole whole, Entered entered, Model page) {
+    private String shown(Cuts.Whole whole, Entered entered, Model page) {
         Map<String, Bars> bars = new LinkedHashMap<>();
         whole.parts().materials().forEach(of -> bars.put(of.material(), Bars.of(of.reels())));
         page.addAttribute("plan", whole.plan());
         page.addAttribute("parts", whole.parts());
+        page.addAttribute("counted", whole.parts().trees().stream().anyMatch(tree -> tree.others() > 0));
+        if (whole.plan().state().equals("agreed")) {
+            packed.kit(whole.plan().planId()).ifPresent(kit -> page.addAttribute("packed", kit));
+        }
         page.addAttribute("bars", bars);
         page.addAttribute("entered", entered);
         return "cut-plan";

@@ -3,6 +3,7 @@ package org.bandtrail.frontdesk.cutplans;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.bandtrail.frontdesk.neighbours.Soon;
@@ -11,6 +12,7 @@ import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
 import org.bandtrail.frontdesk.neighbours.field.Cuts;
 import org.bandtrail.frontdesk.neighbours.field.Plan;
+import org.bandtrail.frontdesk.neighbours.field.Policies;
 import org.bandtrail.frontdesk.neighbours.field.WorkPlanning;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -31,11 +33,13 @@ class NewCutPlanController {
     private final CutPlanning planning;
     private final WorkPlanning workPlanning;
     private final SupplyStock stock;
+    private final Policies policies;
 
-    NewCutPlanController(CutPlanning planning, WorkPlanning workPlanning, SupplyStock stock) {
+    NewCutPlanController(CutPlanning planning, WorkPlanning workPlanning, SupplyStock stock, Policies policies) {
         this.planning = planning;
         this.workPlanning = workPlanning;
         this.stock = stock;
+        this.policies = policies;
     }
 
     @GetMapping("/cut-plans/new")
@@ -48,8 +52,11 @@ class NewCutPlanController {
             Plan.Whole work = workPlanning.plan(plan);
             filled.put("day", work.day().toString());
             filled.put("depotId", work.depotId());
-            filled.put("tape", work.tapeCode());
-            filled.put("mesh", work.meshCode() == null ? "" : work.meshCode());
+            filled.put("device", work.device());
+            filled.put("programme", Objects.requireNonNullElse(work.programme(), ""));
+            filled.put("pest", Objects.requireNonNullElse(work.pest(), ""));
+            filled.put("tape", Objects.requireNonNullElse(work.tapeCode(), ""));
+            filled.put("mesh", Objects.requireNonNullElse(work.meshCode(), ""));
             filled.put("trees", TreeList.of(work));
         }
         return shown(page, Entered.fresh(filled));
@@ -68,7 +75,7 @@ class NewCutPlanController {
                     .post(
                             "/cut-plans",
                             form.body()
-                                    .text("depotId", "day", "tape", "mesh")
+                                    .text("depotId", "day", "device", "programme", "pest", "tape", "mesh")
                                     .put("trees", TreeList.read(form.text("trees")))
                                     .put("measure", desk.metric() ? "METRIC" : "IMPERIAL")
                                     .length("blade")
@@ -90,6 +97,7 @@ class NewCutPlanController {
         List<Stock.Item> items = stock.items();
         page.addAttribute("tapes", ofKind(items, "TAPE"));
         page.addAttribute("meshes", ofKind(items, "MESH"));
+        page.addAttribute("kinds", policies.kinds());
         page.addAttribute("depots", stock.depots());
         page.addAttribute("entered", entered);
         return "cut-plan-new";

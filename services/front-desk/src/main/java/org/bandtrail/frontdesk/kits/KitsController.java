@@ -9,6 +9,7 @@ import org.bandtrail.frontdesk.neighbours.depot.Kits;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.wording.Listing;
+import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -24,9 +25,11 @@ class KitsController {
     private static final int PAGE = 50;
     private static final List<String> STATES = List.of("reserved", "out", "settled", "lapsed", "released");
     private final Kits kits;
+    private final CutPlanning cutting;
 
-    KitsController(Kits kits) {
+    KitsController(Kits kits, CutPlanning cutting) {
         this.kits = kits;
+        this.cutting = cutting;
     }
 
     @GetMapping("/kits")
@@ -66,6 +69,7 @@ class KitsController {
 
     @GetMapping("/kits/{kitId}")
     String kit(@PathVariable String kitId, Model page) {
+        PackedFor.plan(kitId).ifPresent(plan -> page.addAttribute("cut", cutting.plan(plan).plan()));
         return shown(kits.kit(kitId), Entered.fresh(Map.of()), page);
     }
 

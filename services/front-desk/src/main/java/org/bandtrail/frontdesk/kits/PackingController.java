@@ -3,6 +3,7 @@ package org.bandtrail.frontdesk.kits;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,8 @@ import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.depot.Kit;
 import org.bandtrail.frontdesk.neighbours.depot.Kits;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
+import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
+import org.bandtrail.frontdesk.neighbours.field.Cuts;
 import org.bandtrail.frontdesk.neighbours.field.Plan;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.field.WorkPlanning;
@@ -36,19 +39,33 @@ class PackingController {
     private final SupplyStock stock;
     private final SiteInstalls installs;
     private final WorkPlanning planning;
+    private final CutPlanning cutting;
+    private final PackedFor packed;
 
-    PackingController(Kits kits, SupplyStock stock, SiteInstalls installs, WorkPlanning planning) {
+    PackingController(
+            Kits kits,
+            SupplyStock stock,
+            SiteInstalls installs,
+            WorkPlanning planning,
+            CutPlanning cutting,
+            PackedFor packed) {
         this.kits = kits;
         this.stock = stock;
         this.installs = installs;
         this.planning = planning;
+        this.cutting = cutting;
+        this.packed = packed;
     }
 
     @GetMapping("/kits/new")
     String form(
             Model page,
             @RequestParam(defaultValue = "") String trees,
-            @RequestParam(defaultValue = "") String plan) {
+            @RequestParam(defaultValue = "") String plan,
+            @RequestParam(defaultValue = "") String cut) {
+        if (!cut.isEmpty()) {
+            return shown(page, Entered.fresh(cut(cut)), null);
+        }
         return shown(page, Entered.fresh(plan.isEmpty() ? Map.of("trees", trees) : planned(plan)), null);
     }
 
@@ -58,7 +75,7 @@ class PackingController {
         Map<String, String> filled = new HashMap<>();
         filled.put("depotId", plan.depotId());
         filled.put("crewId", plan.crewId());
-        filled.put("tape", plan.tapeCode());
+        filled.put("tape", Objects.requireNonNullElse(plan.tapeCode(), ""));
         filled.put("mesh", Objects.requireNonNullElse(plan.meshCode(), ""));
         filled.put("fastener", Objects.requireNonNullElse(plan.fastenerCode(), ""));
         filled.put(
@@ -66,6 +83,17 @@ class PackingController {
                 plan.walk().stream()
                         .map(line -> line.bands() == 1 ? line.treeId() : line.treeId() + " x" + line.bands())
                         .collect(Collectors.joining("\n")));
+        return filled;
+    }
+
+    /** The form as a cut plan fills it: its depot, its items, its trees; the lengths and reels follow with the lines. */
+    private Map<String, String> cut(String planId) {
+        Cuts.Whole plan = cutting.plan(planId);
+        Map<String, String> filled = new HashMap<>(Map.of("cut", planId, "tape", "", "mesh", ""));
+        filled.put("kitId", packed.nextName(planId));
+        filled.put("depotId", plan.plan().depotId());
+        plan.parts().materials().forEach(of -> filled.put(of.kind().toLowerCase(Locale.ROOT), of.material()));
+        filled.put("trees", new CutPlanTrees(plan.parts()).text());
         return filled;
     }
 
@@ -108,8 +136,14 @@ class PackingController {
                 .done();
         Form.Body body = form.body()
                 .text("kitId", "depotId", "crewId", "personId", "tape", "mesh", "fastener")
-                .put("trees", lines.read(form.text("trees")))
                 .happened(desk.days());
+        if (form.has("cut")) {
+            CutPlanTrees cut = new CutPlanTrees(cutting.plan(form.text("cut")).parts());
+            body.put("trees", cut.read(form.text("trees"), lines));
+            body.put("reels", cut.reels(form.text("trees")));
+        } else {
+            body.put("trees", lines.read(form.text("trees")));
+        }
         if (!rule.isEmpty()) {
             body.put("rule", rule);
         }
@@ -140,6 +174,9 @@ class PackingController {
         page.addAttribute("tapes", byKind.getOrDefault("TAPE", List.of()));
         page.addAttribute("meshes", byKind.getOrDefault("MESH", List.of()));
         page.addAttribute("fasteners", byKind.getOrDefault("FASTENER", List.of()));
+        String cut = entered.value("cut");
+        page.addAttribute(
+                "leftOut", cut.isEmpty() ? List.of() : new CutPlanTrees(cutting.plan(cut).parts()).leftOut());
         page.addAttribute("rule", kits.rule());
         page.addAttribute("entered", entered);
         page.addAttribute("planned", planned);

@@ -35,8 +35,8 @@ final class PlanForm {
             throw new UnfitForm("No tree is chosen. Tick the trees that get a band.");
         }
         return form.columns()
-                .text("day", "lastDay", "crewId", "depotId", "tape", "mesh", "fastener", "pest", "putUpFrom")
-                .text("putUpUntil", "order", "note")
+                .text("day", "lastDay", "crewId", "depotId", "tape", "mesh", "fastener", "other", "device", "pest", "programme")
+                .text("putUpFrom", "putUpUntil", "order", "note")
                 .put("measure", metric ? "metric" : "imperial")
                 .put("trees", trees)
                 .done();
@@ -49,7 +49,10 @@ final class PlanForm {
         values.add("lastDay", plan.lastDay().toString());
         values.add("crewId", plan.crewId());
         values.add("depotId", plan.depotId());
-        values.add("tape", plan.tapeCode());
+        values.add("device", plan.device());
+        add(values, "tape", plan.tapeCode());
+        add(values, "other", plan.otherCode());
+        add(values, "programme", plan.programme());
         values.add("note", plan.note());
         add(values, "mesh", plan.meshCode());
         add(values, "fastener", plan.fastenerCode());

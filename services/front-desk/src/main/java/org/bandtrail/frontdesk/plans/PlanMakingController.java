@@ -11,6 +11,7 @@ import org.bandtrail.frontdesk.neighbours.depot.Stock;
 import org.bandtrail.frontdesk.neighbours.depot.SupplyStock;
 import org.bandtrail.frontdesk.neighbours.field.Installs;
 import org.bandtrail.frontdesk.neighbours.field.Plan;
+import org.bandtrail.frontdesk.neighbours.field.Policies;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.field.WorkPlanning;
 import org.bandtrail.frontdesk.pages.Desk;
@@ -33,11 +34,13 @@ class PlanMakingController {
     private final WorkPlanning planning;
     private final SiteInstalls installs;
     private final SupplyStock stock;
+    private final Policies policies;
 
-    PlanMakingController(WorkPlanning planning, SiteInstalls installs, SupplyStock stock) {
+    PlanMakingController(WorkPlanning planning, SiteInstalls installs, SupplyStock stock, Policies policies) {
         this.planning = planning;
         this.installs = installs;
         this.stock = stock;
+        this.policies = policies;
     }
 
     @GetMapping("/plans/new")
@@ -144,6 +147,7 @@ class PlanMakingController {
         page.addAttribute("tapes", ofKind(items, "TAPE"));
         page.addAttribute("meshes", ofKind(items, "MESH"));
         page.addAttribute("fasteners", ofKind(items, "FASTENER"));
+        page.addAttribute("kinds", policies.kinds());
         page.addAttribute("depots", stock.depots());
         page.addAttribute("crews", stock.crews());
         page.addAttribute("sites", installs.sites());

@@ -100,7 +100,16 @@ public final class Kit {
             List<Tree> trees,
             List<Picked> picks,
             List<Lacking> lacking,
-            List<PassedOver> passedOver) {}
+            List<PassedOver> passedOver,
+            @Nullable List<Otherwise> otherwise) {
+        /** A service that knows no wished reels says nothing of them. */
+        public Planned {
+            otherwise = otherwise == null ? List.of() : otherwise;
+        }
+    }
+
+    /** A tree that is cut from another reel than the cut plan says, and why. */
+    public record Otherwise(String treeId, String kind, String why) {}
 
     /** What one tree takes; lengths are those of one piece. */
     public record Tree(String treeId, @Nullable Long girthMm, int bands, long tapeMm, long meshMm, long fasteners) {}

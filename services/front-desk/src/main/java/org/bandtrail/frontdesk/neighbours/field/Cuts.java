@@ -33,10 +33,14 @@ public final class Cuts {
     public record Whole(Row plan, Parts parts) {}
 
     /** What was drawn. */
-    public record Parts(String measure, int policyVersion, List<Tree> trees, List<Material> materials) {}
+    public record Parts(
+            String measure, Use use, int policyVersion, List<Tree> trees, List<Material> materials) {}
+
+    /** The kind of device, the programme and the pest. */
+    public record Use(String device, @Nullable String programme, @Nullable String pest) {}
 
     /** A tree, in the order of the walk. */
-    public record Tree(String treeId, String siteId, String tag, long girthMm, int bands, long fasteners) {}
+    public record Tree(String treeId, String siteId, String tag, long girthMm, int bands, long fasteners, long others) {}
 
     /** What is cut from one material. */
     public record Material(

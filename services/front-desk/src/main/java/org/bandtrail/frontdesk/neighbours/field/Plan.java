@@ -36,9 +36,12 @@ public final class Plan {
             String crewId,
             String depotId,
             @Nullable String pest,
-            String tapeCode,
+            @Nullable String programme,
+            String device,
+            @Nullable String tapeCode,
             @Nullable String meshCode,
             @Nullable String fastenerCode,
+            @Nullable String otherCode,
             int policyVersion,
             @Nullable LocalDate putUpFrom,
             @Nullable LocalDate putUpUntil,
@@ -74,6 +77,7 @@ public final class Plan {
             long tapeMm,
             long meshMm,
             long fasteners,
+            long others,
             long bandsUp,
             boolean gone) {
 

@@ -125,7 +125,15 @@ public final class Policies {
      * @param measure metric or imperial
      */
     public Needed pieces(String device, String girth, String measure) {
-        return neighbour.get(
-                "/devices/" + device + "/pieces", Map.of("girth", girth, "measure", measure), Needed.class);
+        return pieces(device, Map.of("girth", girth, "measure", measure));
+    }
+
+    /**
+     * The pieces of one device by the policy of a day, a programme and a pest.
+     *
+     * @param asked girth as text with its unit, measure, and if wished on, programme, pest
+     */
+    public Needed pieces(String device, Map<String, Object> asked) {
+        return neighbour.get("/devices/" + device + "/pieces", asked, Needed.class);
     }
 }

@@ -82,7 +82,6 @@ class PolicyPagesTest {
                 "/devices                 | Published how-to             | Is no guard meant",
                 "/proposal                | Name a tree or give a girth  | Sticky band under window screen",
                 "/proposal?girth=1233&device=screen-band | 1,850 mm    | Look from below",
-                "/proposal?girth=wide&device=screen-band | wide       | class=\"problem",
                 "/proposal?girth=1233&device=kite | kite              | is no kind of device",
                 "/devices?girth=1233      | 1,850 mm                     | 1233 x 1.5",
             })

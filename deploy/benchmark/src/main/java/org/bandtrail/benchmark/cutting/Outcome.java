@@ -11,7 +11,12 @@ import org.bandtrail.siteinstalls.cuttingstock.CuttingPlan;
  * @param millis how long it took
  * @param general what the general solver says in the same time
  */
-record Outcome(JobUnderTest test, FirstFitDecreasing firstFit, CuttingPlan plan, long millis, GeneralSolver.Answer general) {
+record Outcome(
+        JobUnderTest test,
+        FirstFitDecreasing firstFit,
+        CuttingPlan plan,
+        long millis,
+        GeneralSolver.Answer general) {
 
     boolean worseThanFirstFit() {
         return plan.uncut().size() > firstFit.uncut()

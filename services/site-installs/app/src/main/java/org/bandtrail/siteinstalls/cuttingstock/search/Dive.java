@@ -66,7 +66,7 @@ final class Dive {
         return layout;
     }
 
-    /** Cuts what is left within what the target leaves for it, if that is possible: with no waste, with some, with all. */
+    /** Cuts what is left within what the target leaves for it, if possible: with no waste, with some, with all. */
     private boolean complete(Rest rest, long target) {
         long cost = 0;
         for (int reel = 0; reel < free.length; reel++) {

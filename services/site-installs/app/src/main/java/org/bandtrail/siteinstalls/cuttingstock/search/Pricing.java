@@ -7,8 +7,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * The bounded knapsack behind the columns, exactly and for all reels at once: how much the pieces that add up to each
- * weight are worth at given prices. Prices are whole numbers, {@value #SCALE} to one unit of cost. Weights are counted in
- * the grain of the task, so that lengths to 5 mm take a fifth of the work.
+ * weight are worth at given prices. Prices are whole numbers, {@value #SCALE} to one unit of cost. Weights are counted
+ * in the grain of the task, so that lengths to 5 mm take a fifth of the work.
  */
 final class Pricing {
     /** Prices are counted in this fraction of a unit of cost. */

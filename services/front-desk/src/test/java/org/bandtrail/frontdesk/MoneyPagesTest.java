@@ -91,6 +91,17 @@ class MoneyPagesTest {
     }
 
     @Test
+    void mesh_below_zero_says_beside_the_figure_why_and_only_there() throws Exception {
+        assertThat(desk.reads(Role.FINANCE, "/spend").getContentAsString())
+                .contains("Mesh that comes off a tree whole is put back into use")
+                .doesNotContain("class=\"hint\">put back into use", "Mesh stands below zero:");
+        desk.services().recordedWith("GET /spend", "spend.json", "\"meshMinor\": ", "\"meshMinor\": -");
+
+        assertThat(desk.reads(Role.FINANCE, "/spend").getContentAsString())
+                .contains("class=\"hint\">put back into use", "Mesh stands below zero: more of it came off trees");
+    }
+
+    @Test
     void a_month_without_spend_gives_way_to_the_newest_one_with_spend_and_says_so() throws Exception {
         String rows = "{\"rows\":[%s],\"next\":null,\"total\":null,\"identity\":null,\"notReceived\":[]}";
         String row = """

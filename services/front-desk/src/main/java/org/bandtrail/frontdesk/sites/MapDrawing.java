@@ -11,10 +11,16 @@ import org.jspecify.annotations.Nullable;
  * @param grounds sites
  * @param trees trees one by one
  * @param clusters trees gathered
+ * @param names names of sites, each above its ground
  * @param scale the bar that tells distances
  */
 public record MapDrawing(
-        Projection projection, List<Area> grounds, List<Dot> trees, List<Bunch> clusters, Scale scale) {
+        Projection projection,
+        List<Area> grounds,
+        List<Dot> trees,
+        List<Bunch> clusters,
+        List<MapNames.Name> names,
+        Scale scale) {
     private static final double WIDE = 960;
     private static final double HIGH = 600;
     private static final double LEAST_RADIUS = 10;
@@ -38,9 +44,11 @@ public record MapDrawing(
     public static MapDrawing of(Mapped map, Mapped.Box shown, boolean metric) {
         Projection projection = Projection.fitting(shown, WIDE, HIGH);
         long most = map.clusters().stream().mapToLong(Mapped.Cluster::all).max().orElse(1);
+        List<Area> grounds =
+                map.sites().stream().map(site -> area(site, projection)).toList();
         return new MapDrawing(
                 projection,
-                map.sites().stream().map(site -> area(site, projection)).toList(),
+                grounds,
                 map.trees().stream()
                         .map(tree -> new Dot(tree, projection.x(tree.lon()), projection.y(tree.lat())))
                         .toList(),
@@ -52,6 +60,7 @@ public record MapDrawing(
                                 radius(cluster.all(), most),
                                 MapLinks.to(cluster.box())))
                         .toList(),
+                MapNames.of(map.sites(), projection),
                 scale(projection.metresPerPixel(), metric));
     }
 

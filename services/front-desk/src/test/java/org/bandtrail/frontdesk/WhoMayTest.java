@@ -61,6 +61,8 @@ class WhoMayTest {
         "/consents/C-1/withdraw, LEAD",
         "/consents/C-1/erase-contact, LEAD",
         "/trees,             DEPOT LEAD",
+        "/trees/duplicates,  DEPOT LEAD",
+        "/trees/duplicates/undo, DEPOT LEAD",
         "/trees/T-1/girths,  CREW LEAD",
         "/trees/T-1/host-check, CREW LEAD",
         "/trees/T-1/correct, DEPOT CREW LEAD",

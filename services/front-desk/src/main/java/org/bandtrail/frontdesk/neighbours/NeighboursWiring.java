@@ -14,6 +14,7 @@ import org.bandtrail.frontdesk.neighbours.field.Policies;
 import org.bandtrail.frontdesk.neighbours.field.SiteInstalls;
 import org.bandtrail.frontdesk.neighbours.field.Sites;
 import org.bandtrail.frontdesk.neighbours.field.TreeCare;
+import org.bandtrail.frontdesk.neighbours.field.TreesTwice;
 import org.bandtrail.frontdesk.neighbours.field.WorkPlanning;
 import org.bandtrail.frontdesk.neighbours.money.Finance;
 import org.bandtrail.frontdesk.neighbours.money.Invoicing;
@@ -110,6 +111,11 @@ class NeighboursWiring {
     @Bean
     BandCare bandCare(@Qualifier("site-installs-service") Neighbour neighbour) {
         return new BandCare(neighbour);
+    }
+
+    @Bean
+    TreesTwice treesTwice(@Qualifier("site-installs-service") Neighbour neighbour) {
+        return new TreesTwice(neighbour);
     }
 
     @Bean

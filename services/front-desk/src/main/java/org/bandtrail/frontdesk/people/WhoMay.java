@@ -39,7 +39,7 @@ record WhoMay(@Nullable HttpMethod method, List<Role> roles, String... paths) {
             form(List.of(Role.LEAD), "/counts/rules"),
             form(DEPOT, "/counts", "/counts/**", "/discrepancies/**", "/recalls"),
             page(DEPOT, "/counts/new", "/recalls/new"),
-            form(DEPOT, "/sites", "/trees"),
+            form(DEPOT, "/sites", "/trees", "/trees/duplicates", "/trees/duplicates/undo"),
             form(List.of(Role.DEPOT, Role.CREW, Role.LEAD), "/trees/*/correct"),
             form(CREW, "/trees/*/girths", "/trees/*/host-check", "/trees/*/gone", "/trees/*/found-again", "/photos"),
             page(List.of(Role.DEPOT, Role.CREW, Role.LEAD), "/trees/*/correct"),

@@ -81,6 +81,7 @@ class TreesController {
                 .column("bands_up", Installs.Tree::bandsUp)
                 .column("gone_at", Installs.Tree::goneAt)
                 .column("gone_how", Installs.Tree::goneHow)
+                .column("part_of", Installs.Tree::mergedInto)
                 .column("note", Installs.Tree::note)
                 .file("trees", ending, installs.allTrees(Map.of("site", site, "only", only)));
     }
@@ -140,6 +141,7 @@ class TreesController {
         choices.put("NO_POSITION", "without a position");
         choices.put("NO_CODE", "without a species code");
         choices.put("GONE", "gone");
+        choices.put("MERGED", "part of another");
         return choices;
     }
 

@@ -38,10 +38,17 @@ public final class Installs {
             @Nullable String goneHow,
             @Nullable Long bandsUp,
             @Nullable List<TreeStep> history,
-            @Nullable List<Band> bands) {}
+            @Nullable List<Band> bands,
+            @Nullable String mergedInto,
+            @Nullable List<MergedTree> merged) {}
 
-    /** One line of a tree's history. */
+    /** A tree that turned out to be another one. */
+    public record MergedTree(String treeId, String tag, @Nullable Instant mergedAt) {}
+
+    /** One line of a tree's history; treeId is the tree for which it was written, perhaps one merged into it. */
     public record TreeStep(
+            @Nullable String treeId,
+            @Nullable Boolean afterMerge,
             String what,
             @Nullable Instant happenedAt,
             @Nullable Instant recordedAt,

@@ -81,10 +81,12 @@ class DuplicatesPagesTest {
     void a_tree_that_is_part_of_another_says_so_and_the_other_marks_what_was_written_for_it() throws Exception {
         desk.services().answers("GET /trees/T-1", 200, """
                 {"treeId":"T-1","siteId":"S-MILL","tag":"1","mergedInto":"T-2","history":[],"bands":[],"merged":[]}""");
+        desk.services().answers("GET /bands", 200, """
+                {"rows":[{"bandId":"B-1","treeId":"T-1","siteId":"S-MILL","state":"up"}],"next":null}""");
         desk.services().answers("GET /trees/T-2", 200, """
                 {"treeId":"T-2","siteId":"S-MILL","tag":"2","mergedInto":null,
                  "merged":[{"treeId":"T-1","tag":"1","mergedAt":"2026-06-10T14:00:00Z"}],
-                 "bands":[{"bandId":"B-1","treeId":"T-1","siteId":"S-MILL","state":"up","fittedAt":null}],
+                 "bands":[],
                  "history":[{"treeId":"T-1","afterMerge":true,"what":"girth measured","note":"1 m girth",
                              "happenedAt":"2026-06-11T14:00:00Z","recordedAt":"2026-06-11T14:00:00Z",
                              "by":"P-CREW","girthMm":1000}]}""");

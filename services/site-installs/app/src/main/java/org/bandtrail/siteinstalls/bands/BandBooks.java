@@ -151,6 +151,6 @@ class BandBooks {
             return null;
         }
         Length girth = tree.girthMm() == null ? null : Length.ofMm(tree.girthMm());
-        return new Books.RegisteredTree(new SiteId(tree.siteId()), girth);
+        return new Books.RegisteredTree(new SiteId(tree.siteId()), girth, tree.mergedInto());
     }
 }

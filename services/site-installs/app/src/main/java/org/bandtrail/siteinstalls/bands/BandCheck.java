@@ -97,6 +97,13 @@ final class BandCheck {
                     tree.siteId().value(),
                     "The register has tree %s at site %s.".formatted(fitting.treeId(), tree.siteId())));
         }
+        if (tree != null && tree.mergedInto() != null) {
+            add(
+                    BandFlag.TREE_MERGED,
+                    fitting.treeId(),
+                    "Tree %s is the same trunk as %s; the band shows there."
+                            .formatted(fitting.treeId(), tree.mergedInto()));
+        }
         if (books.bandsUp().size() >= policy.setup().bandsPerTree()) {
             add(
                     BandFlag.TREE_ALREADY_BANDED,

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * the database read the whole table.
  *
  * @param site only this site, null for all
- * @param tree only this tree, null for all
+ * @param tree only this tree and those that turned out to be it, null for all
  * @param state up or down, null for both
  * @param device code of the kind of device, null for all
  * @param text part of band, tree, person or reel, null for all
@@ -33,7 +33,8 @@ public record BandFilter(
     String sql(@Nullable String after) {
         StringBuilder sql = new StringBuilder("SELECT * FROM band WHERE TRUE");
         add(sql, site, " AND site_id = :site");
-        add(sql, tree, " AND tree_id = :tree");
+        add(sql, tree, " AND tree_id = ANY (ARRAY(SELECT :tree UNION ALL"
+                + " SELECT other.tree_id FROM tree AS other WHERE other.merged_into = :tree))");
         add(sql, state, " AND state = :state");
         add(sql, device, " AND device = :device");
         add(

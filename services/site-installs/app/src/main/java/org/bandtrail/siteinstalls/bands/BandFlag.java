@@ -4,6 +4,8 @@ package org.bandtrail.siteinstalls.bands;
 public enum BandFlag {
     /** The register has no such tree. */
     TREE_UNKNOWN("tree-unknown", "treeId", true),
+    /** The register has found that the tree is the same trunk as another. */
+    TREE_MERGED("tree-merged", "treeId", false),
     /** Another band hangs on the tree; normal for some pests, a mix-up for others. */
     TREE_ALREADY_BANDED("tree-already-banded", "treeId", true),
     /** No such site is registered. */

@@ -51,10 +51,18 @@ public class Bands {
         return withFlags(rows).stream().findFirst().map(band -> new BandView.Whole(band, steps(bandId)));
     }
 
-    /** The bands that hang on these trees now. */
+    /** The bands that hang on these trees now, those of trees that turned out to be the same among them. */
     public Map<TreeId, List<BandId>> up(Collection<TreeId> trees) {
         Map<TreeId, List<BandId>> up = new HashMap<>();
-        jdbc.sql("SELECT tree_id, band_id FROM band WHERE tree_id = ANY (?) AND state = 'up' ORDER BY band_id")
+        jdbc.sql("""
+                        WITH asked AS (SELECT wanted, coalesce(merged_into, wanted) AS trunk
+                                       FROM unnest(?::text[]) AS t (wanted) LEFT JOIN tree ON tree_id = wanted)
+                        SELECT wanted, band_id
+                        FROM (SELECT wanted, wanted AS tree_id FROM asked
+                              UNION SELECT wanted, trunk FROM asked
+                              UNION SELECT wanted, tree.tree_id FROM asked JOIN tree ON merged_into = trunk) AS member
+                        JOIN band ON band.tree_id = member.tree_id
+                        WHERE state = 'up' ORDER BY band_id""")
                 .param(trees.stream().map(TreeId::value).distinct().toArray(String[]::new))
                 .query((ResultSet row) -> {
                     up.computeIfAbsent(new TreeId(row.getString(1)), tree -> new ArrayList<>())

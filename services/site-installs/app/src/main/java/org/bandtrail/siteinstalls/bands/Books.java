@@ -59,8 +59,15 @@ public record Books(
      *
      * @param siteId where the register has it
      * @param girth last measured, null if never
+     * @param mergedInto the tree that stands for this trunk too, null while it stands for itself
      */
-    public record RegisteredTree(SiteId siteId, @Nullable Length girth) {}
+    public record RegisteredTree(
+            SiteId siteId, @Nullable Length girth, @Nullable String mergedInto) {
+        /** One that stands for itself. */
+        public RegisteredTree(SiteId siteId, @Nullable Length girth) {
+            this(siteId, girth, null);
+        }
+    }
 
     /** The same books when the band itself remembers an earlier fitting. */
     Books with(@Nullable Instant remembered) {

@@ -44,7 +44,8 @@ public class Removals {
             values.put("site", site);
         }
         if (tree != null) {
-            where += " AND tree_id = :tree";
+            where += " AND tree_id = ANY (ARRAY(SELECT :tree UNION ALL"
+                    + " SELECT other.tree_id FROM tree AS other WHERE other.merged_into = :tree))";
             values.put("tree", tree);
         }
         return jdbc.sql("""

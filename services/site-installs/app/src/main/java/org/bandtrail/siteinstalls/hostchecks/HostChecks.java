@@ -22,20 +22,31 @@ public class HostChecks {
         this.jdbc = jdbc;
     }
 
-    /** Every check of one tree, the latest first. */
+    /** Every check of one tree and of those that turned out to be it, the latest first. */
     public List<HostCheckView> of(TreeId treeId) {
-        return jdbc.sql("SELECT * FROM host_check WHERE tree_id = ? ORDER BY happened_at DESC, position DESC")
-                .param(treeId.value())
+        return jdbc.sql("""
+                        SELECT * FROM host_check
+                        WHERE tree_id = ANY (ARRAY(SELECT :tree UNION ALL
+                                                   SELECT other.tree_id FROM tree AS other
+                                                   WHERE other.merged_into = :tree))
+                        ORDER BY happened_at DESC, position DESC""")
+                .param("tree", treeId.value())
                 .query(HostChecks::row)
                 .list();
     }
 
-    /** The latest check of each of these trees that has one. */
+    /** The latest check of each of these trees that has one, its own or of a tree that turned out to be it. */
     public Map<TreeId, HostCheckView> latest(Collection<TreeId> trees) {
         return jdbc
                 .sql("""
-                        SELECT DISTINCT ON (tree_id) * FROM host_check WHERE tree_id = ANY (?)
-                        ORDER BY tree_id, happened_at DESC, position DESC""")
+                        WITH asked AS (SELECT unnest(?::text[]) AS owner),
+                             trunk AS (SELECT owner, owner AS tree_id FROM asked
+                                       UNION ALL
+                                       SELECT owner, tree.tree_id FROM asked JOIN tree ON tree.merged_into = owner)
+                        SELECT DISTINCT ON (owner) owner AS tree_id, position, pest, key_version, outcome,
+                               species_code, confidence_percent, answers, by_person, happened_at
+                        FROM trunk JOIN host_check ON host_check.tree_id = trunk.tree_id
+                        ORDER BY owner, happened_at DESC, position DESC""")
                 .param(trees.stream().map(TreeId::value).distinct().toArray(String[]::new))
                 .query(HostChecks::row)
                 .list()
@@ -59,13 +70,17 @@ public class HostChecks {
                                     WHEN last.outcome = 'UNSURE' THEN 'unsure'
                                     ELSE 'not-checked' END AS finding
                         FROM band
-                        LEFT JOIN tree ON tree.tree_id = band.tree_id
+                        LEFT JOIN tree AS tagged ON tagged.tree_id = band.tree_id
+                        LEFT JOIN tree ON tree.tree_id = coalesce(tagged.merged_into, band.tree_id)
                         LEFT JOIN LATERAL (SELECT outcome FROM host_check
-                                           WHERE host_check.tree_id = band.tree_id
+                                           WHERE host_check.tree_id = ANY (
+                                               ARRAY(SELECT band.tree_id UNION ALL SELECT tree.tree_id UNION ALL
+                                                     SELECT other.tree_id FROM tree AS other
+                                                     WHERE other.merged_into = tree.tree_id))
                                            ORDER BY happened_at DESC, position DESC LIMIT 1) AS last ON TRUE
                         WHERE band.state = 'up' AND band.tree_id IS NOT NULL AND band_id > :after
                           AND (CAST(:site AS text) IS NULL OR band.site_id = :site)
-                          AND (CAST(:tree AS text) IS NULL OR band.tree_id = :tree)
+                          AND (CAST(:tree AS text) IS NULL OR band.tree_id = :tree OR tree.tree_id = :tree)
                           AND (tree.gone_at IS NOT NULL OR last.outcome IS DISTINCT FROM 'HOST')
                         ORDER BY band_id LIMIT :limit""")
                 .param("after", after == null ? "" : after)

@@ -25,10 +25,13 @@ class Maps {
             SELECT tree.tree_id, tree.site_id, tree.tag, tree.species, tree.latitude_e7, tree.longitude_e7,
                    CASE WHEN hung.due THEN 'DUE' WHEN hung.tree_id IS NULL THEN 'NO_BAND' ELSE 'BAND_UP' END AS state
             FROM tree LEFT JOIN (
-                SELECT tree_id, coalesce(bool_or(must_remove_by <= :day), false) AS due
-                FROM band WHERE state = 'up' GROUP BY tree_id
+                SELECT coalesce(trunk.merged_into, band.tree_id) AS tree_id,
+                       coalesce(bool_or(must_remove_by <= :day), false) AS due
+                FROM band LEFT JOIN tree AS trunk ON trunk.tree_id = band.tree_id
+                WHERE state = 'up' GROUP BY 1
             ) AS hung ON hung.tree_id = tree.tree_id
-            WHERE tree.gone_at IS NULL AND tree.latitude_e7 BETWEEN :south AND :north
+            WHERE tree.gone_at IS NULL AND tree.merged_into IS NULL
+              AND tree.latitude_e7 BETWEEN :south AND :north
               AND tree.longitude_e7 BETWEEN :west AND :east
             """;
     private final JdbcClient jdbc;
@@ -47,7 +50,9 @@ class Maps {
 
     /** What stands in the box on the day; null is the box around everything. */
     MapView view(@Nullable BoxE7 asked, LocalDate day) {
-        long placeless = jdbc.sql("SELECT count(*) FROM tree WHERE latitude_e7 IS NULL AND gone_at IS NULL")
+        long placeless = jdbc.sql("""
+                        SELECT count(*) FROM tree
+                        WHERE latitude_e7 IS NULL AND gone_at IS NULL AND merged_into IS NULL""")
                 .query(Long.class)
                 .single();
         Optional<BoxE7> box = Optional.ofNullable(asked).or(this::around);
@@ -74,7 +79,7 @@ class Maps {
                             FROM site
                             UNION ALL
                             SELECT min(latitude_e7), min(longitude_e7), max(latitude_e7), max(longitude_e7) FROM tree
-                            WHERE gone_at IS NULL
+                            WHERE gone_at IS NULL AND merged_into IS NULL
                         ) AS places HAVING min(south) IS NOT NULL""")
                 .query((row, number) -> box(row))
                 .optional();
@@ -82,7 +87,7 @@ class Maps {
 
     private long count(BoxE7 box) {
         return jdbc.sql("""
-                        SELECT count(*) FROM tree WHERE gone_at IS NULL
+                        SELECT count(*) FROM tree WHERE gone_at IS NULL AND merged_into IS NULL
                           AND latitude_e7 BETWEEN :south AND :north AND longitude_e7 BETWEEN :west AND :east""")
                 .param("south", box.south())
                 .param("north", box.north())

@@ -32,7 +32,8 @@ final class TreeHistories {
     List<TreeView.BandOnTree> bands(TreeId treeId) {
         return jdbc.sql("""
                         SELECT band.* FROM band
-                        WHERE tree_id = :tree OR tree_id IN (SELECT tree_id FROM tree WHERE merged_into = :tree)
+                        WHERE tree_id = ANY (ARRAY(SELECT tree_id FROM tree
+                                                   WHERE tree.tree_id = :tree OR merged_into = :tree))
                         ORDER BY fitted_at DESC NULLS LAST, band_id""")
                 .param("tree", treeId.value())
                 .query((row, number) -> new TreeView.BandOnTree(

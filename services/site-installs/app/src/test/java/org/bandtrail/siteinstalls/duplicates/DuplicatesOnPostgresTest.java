@@ -127,7 +127,22 @@ class DuplicatesOnPostgresTest {
         assertThat(late.path("treeId").asString()).isEqualTo("B-2");
         assertThat(late.path("afterMerge").asBoolean()).isTrue();
         assertThat(http.get("/trees/B-2").body().path("mergedInto").asString()).isEqualTo("B-1");
-        assertThat(http.get("/bands/BB-2").body().path("treeId").asString()).isEqualTo("B-2");
+        JsonNode band = http.get("/bands/BB-2").body();
+        assertThat(band.path("treeId").asString()).isEqualTo("B-2");
+        assertThat(band.path("flags").valueStream().map(flag -> flag.path("flag").asString()))
+                .contains("tree-merged");
+        assertThat(http.get("/bands?tree=B-1").body().path("rows")).hasSize(1);
+        http.post("/host-checks", """
+                {"commandId":"%s","treeId":"B-2","pest":"LYCMDE","answers":[{"question":"leaf","answer":"single"}]}"""
+                .formatted(Http.commandId()));
+        assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
+        assertThat(http.get("/host-checks?tree=B-1").body().path("rows")).hasSize(1);
+        assertThat(http.get("/host-checks/findings?tree=B-1").body().path("rows").path(0).path("finding").asString())
+                .isEqualTo("no-host");
+        assertThat(http.post("/cut-plans", """
+                {"commandId":"%s","depotId":"RIVER","day":"2026-05-01","trees":[{"treeId":"B-2","bands":1}],
+                 "tape":"TAPE-127"}""".formatted(Http.commandId())).body().path("detail").asString())
+                .contains("same tree as [B-1]");
         assertThat(http.get("/trees?site=BOX&only=STANDING").body().path("rows")).hasSize(1);
         projectors.rebuild("tree");
         assertThat(http.get("/trees/B-1").body()).isEqualTo(kept);

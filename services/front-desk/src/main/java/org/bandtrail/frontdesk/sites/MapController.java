@@ -40,10 +40,10 @@ class MapController {
             @RequestParam(required = false) @Nullable Double east) {
         Map<String, Object> asked = new HashMap<>();
         asked.put("on", desk.days().today());
-        boolean part = south != null && west != null && north != null && east != null;
-        if (part) {
+        Mapped.Box part = box(south, west, north, east);
+        if (part != null) {
             // The drawing is wider or higher than the box; what stands in its margins is drawn too.
-            Mapped.Box box = Projection.fitting(new Mapped.Box(south, west, north, east), 960, 600).box();
+            Mapped.Box box = Projection.fitting(part, 960, 600).box();
             asked.put("south", MapLinks.plain(box.south()));
             asked.put("west", MapLinks.plain(box.west()));
             asked.put("north", MapLinks.plain(box.north()));
@@ -51,8 +51,8 @@ class MapController {
         }
         Mapped map = sites.map(asked);
         page.addAttribute("map", map);
-        page.addAttribute("part", part);
-        Mapped.Box shown = part ? new Mapped.Box(south, west, north, east) : map.box();
+        page.addAttribute("part", part != null);
+        Mapped.Box shown = part == null ? map.box() : part;
         if (shown != null) {
             MapDrawing drawing = MapDrawing.of(map, shown, desk.metric());
             page.addAttribute("drawing", drawing);
@@ -61,6 +61,14 @@ class MapController {
         }
         page.addAttribute("attribution", settings.on() ? settings.attribution() : null);
         return "map";
+    }
+
+    /** The part that is asked for, null for everything. */
+    private static Mapped.@Nullable Box box(
+            @Nullable Double south, @Nullable Double west, @Nullable Double north, @Nullable Double east) {
+        return south == null || west == null || north == null || east == null
+                ? null
+                : new Mapped.Box(south, west, north, east);
     }
 
     private static List<Move> moves(Projection projection) {

@@ -106,15 +106,15 @@ final class CutCheck {
     private GuardSheet sheet(Piece mesh) {
         KnownReel reel = books.meshReel();
         KnownReel tape = books.tapeReel();
-        boolean guard = reel != null && reel.kind() == MaterialKind.MESH;
+        KnownReel guard = reel != null && reel.kind() == MaterialKind.MESH ? reel : null;
         return new GuardSheet(
                 mesh.length(),
                 Objects.requireNonNullElse(
                         fitting.details().seam(), policy.setup().seam()),
                 girth,
-                guard ? reel.width() : null,
+                guard == null ? null : guard.width(),
                 tape != null && tape.kind() == MaterialKind.TAPE ? tape.width() : null,
-                guard ? reel.opening() : null,
+                guard == null ? null : guard.opening(),
                 fitting.details().guardClosedBelow());
     }
 

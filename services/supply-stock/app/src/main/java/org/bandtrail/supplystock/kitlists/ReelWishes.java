@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.TreeId;
 
@@ -73,8 +74,9 @@ record ReelWishes(Map<TreeId, Map<ReelOnShelf, Cut>> granted, List<ReelChoice.Ot
             Cut before = parts.get(reel);
             int all = wish.of(cut.pieces()) + (before == null ? 0 : before.pieces());
             Cut part = new Cut(cut.tree(), all, cut.each());
-            if (left.get(reel).compareTo(part.whole()) < 0) {
-                return "reel %s has %s left for it, not %s".formatted(wish.reelId(), left.get(reel), part.whole());
+            Length rest = Objects.requireNonNull(left.get(reel));
+            if (rest.compareTo(part.whole()) < 0) {
+                return "reel %s has %s left for it, not %s".formatted(wish.reelId(), rest, part.whole());
             }
             parts.put(reel, part);
         }

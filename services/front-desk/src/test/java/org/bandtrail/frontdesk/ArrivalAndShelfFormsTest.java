@@ -110,8 +110,8 @@ class ArrivalAndShelfFormsTest {
                 "/set-aside | F-001  | ''  | all | \"batchId\":\"F-001\"  | \"reason\":\"damaged\"",
                 "/set-aside | R-0009 | ''  | ''  | \"reelId\":\"R-0009\"  | \"reason\":\"damaged\"",
             })
-    void a_label_goes_as_what_it_is(
-            String path, String label, String pieces, String take, String first, String second) throws Exception {
+    void a_label_goes_as_what_it_is(String path, String label, String pieces, String take, String first, String second)
+            throws Exception {
         desk.services().answers("POST " + path, 200, "{\"place\":\"depot:RIVER/A-03\",\"quantity\":120}");
         desk.services().answers("GET /batches/R-0009", 404, "{\"title\":\"Unknown\",\"status\":404}");
 

@@ -51,21 +51,27 @@ class CutPlanPagesTest {
     @Test
     void without_any_cut_plan_the_list_says_where_to_start() throws Exception {
         desk.services().answers("GET /cut-plans", 200, "{\"rows\": [], \"next\": null}");
-        assertThat(desk.reads(Role.DEPOT, "/cut-plans").getContentAsString()).contains("Start from <a href=\"/plans\">");
+        assertThat(desk.reads(Role.DEPOT, "/cut-plans").getContentAsString())
+                .contains("Start from <a href=\"/plans\">");
         assertThat(desk.reads(Role.CREW, "/cut-plans").getContentAsString())
                 .contains("The depot or your lead works them out.");
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"/cut-plans.csv", "/cut-plans.xlsx", "/cut-plans/CP-1/pieces.csv", "/cut-plans/CP-1/pieces.xlsx"})
+            strings = {"/cut-plans.csv", "/cut-plans.xlsx", "/cut-plans/CP-1/pieces.csv", "/cut-plans/CP-1/pieces.xlsx"
+            })
     void lists_come_out_as_files(String path) throws Exception {
         assertThat(desk.reads(Role.CREW, path).getStatus()).isEqualTo(200);
     }
 
     @Test
     void a_list_of_trees_is_passed_on_in_its_order_with_the_bands_of_each() throws Exception {
-        desk.services().answers("POST /cut-plans", 409, "{\"title\":\"No\",\"status\":409,\"detail\":\"No consent covers it.\"}");
+        desk.services()
+                .answers(
+                        "POST /cut-plans",
+                        409,
+                        "{\"title\":\"No\",\"status\":409,\"detail\":\"No consent covers it.\"}");
         String page = draw("T-0104 x 2\r\n\r\n T-0099\r\n");
 
         assertThat(desk.services().last("POST").body())

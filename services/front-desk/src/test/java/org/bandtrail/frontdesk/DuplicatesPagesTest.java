@@ -47,13 +47,39 @@ class DuplicatesPagesTest {
         desk.services().answers("POST /tree-duplicates/apart", 200, "{}");
         desk.services().answers("GET /trees/T-1304", 200, """
                 {"treeId":"T-1304","siteId":"S-MILL","tag":"01301","mergedInto":"T-1301"}""");
-        var merged = desk.sends(Role.LEAD, "/trees/duplicates", "commandId", COMMAND, "first", "T-1301", "second",
-                "T-1304", "reason", "one trunk", "keep", "T-1301", "site", "");
+        var merged = desk.sends(
+                Role.LEAD,
+                "/trees/duplicates",
+                "commandId",
+                COMMAND,
+                "first",
+                "T-1301",
+                "second",
+                "T-1304",
+                "reason",
+                "one trunk",
+                "keep",
+                "T-1301",
+                "site",
+                "");
         assertThat(merged.getStatus()).isEqualTo(302);
         assertThat(desk.services().asked().toString()).contains("\"kept\":\"T-1301\"", "\"merged\":\"T-1304\"");
 
-        desk.sends(Role.DEPOT, "/trees/duplicates", "commandId", COMMAND, "first", "T-1301", "second", "T-1304",
-                "reason", "two trunks", "keep", "", "site", "S-MILL");
+        desk.sends(
+                Role.DEPOT,
+                "/trees/duplicates",
+                "commandId",
+                COMMAND,
+                "first",
+                "T-1301",
+                "second",
+                "T-1304",
+                "reason",
+                "two trunks",
+                "keep",
+                "",
+                "site",
+                "S-MILL");
         assertThat(desk.services().asked().toString()).contains("/tree-duplicates/apart", "two trunks");
     }
 
@@ -62,8 +88,21 @@ class DuplicatesPagesTest {
         desk.services().answers("POST /tree-duplicates/merge", 409, """
                 {"type":"/problems/tree-pair-refused","title":"Not done","status":409,
                  "detail":"[T-1301] is merged into [T-9]. Keep [T-9]."}""");
-        String page = desk.sends(Role.LEAD, "/trees/duplicates", "commandId", COMMAND, "first", "T-1301", "second",
-                        "T-1304", "reason", "saw it myself", "keep", "T-1301", "site", "")
+        String page = desk.sends(
+                        Role.LEAD,
+                        "/trees/duplicates",
+                        "commandId",
+                        COMMAND,
+                        "first",
+                        "T-1301",
+                        "second",
+                        "T-1304",
+                        "reason",
+                        "saw it myself",
+                        "keep",
+                        "T-1301",
+                        "site",
+                        "")
                 .getContentAsString();
         assertThat(page).contains("Keep [T-9].", "saw it myself");
     }

@@ -97,7 +97,8 @@ class InvoicePagesTest {
                 {"holding":"reel","id":"R-0001","materialCode":"TAPE-127","quantity":12400,
                  "worth":{"minor":1044,"currency":"KWD"}}""");
 
-        assertThat(desk.reads(Role.FINANCE, "/write-downs?holding=REEL&id=r-0001").getContentAsString())
+        assertThat(desk.reads(Role.FINANCE, "/write-downs?holding=REEL&id=r-0001")
+                        .getContentAsString())
                 .contains("12.40 m", "at most KWD 1.044", "name=\"amountCurrency\" value=\"KWD\"");
     }
 

@@ -62,11 +62,17 @@ class KitFormsTest {
                 .contains("value=\"K-CP-1\"", "name=\"cut\" value=\"CP-1\"", ">T-1301</textarea>")
                 .contains("The plan does not cut all pieces for T-1302, T-1303.");
         desk.services()
-                .answers("POST /kits/plan", 200, RecordedServices.text("kit-plan.json")
-                        .replaceFirst("\\{", "{\"otherwise\": [{\"treeId\": \"T-1301\", \"kind\": \"TAPE\","
-                                + " \"why\": \"reel R-0004 is not there\"}],"));
+                .answers(
+                        "POST /kits/plan",
+                        200,
+                        RecordedServices.text("kit-plan.json")
+                                .replaceFirst(
+                                        "\\{",
+                                        "{\"otherwise\": [{\"treeId\": \"T-1301\", \"kind\": \"TAPE\","
+                                                + " \"why\": \"reel R-0004 is not there\"}],"));
 
-        String page = packs("/kits/plan", "T-1301\nT-1302 900 x2", "cut", "CP-1").getContentAsString();
+        String page =
+                packs("/kits/plan", "T-1301\nT-1302 900 x2", "cut", "CP-1").getContentAsString();
 
         assertThat(desk.services().last("POST").body())
                 .contains("\"tape\":\"1090 mm\"", "\"mesh\":\"1230 mm\"", "\"girth\":\"1000 mm\"")

@@ -109,8 +109,12 @@ class MoneyPagesTest {
                  "usedMinor":1,"scrappedMinor":0,"missingMinor":0,"writtenDownMinor":0}""";
         desk.services().answersTo("GET /spend", "through=2026-06", 200, rows.formatted(""));
         desk.services()
-                .answersTo("GET /spend", "by=month", 200, rows.formatted(
-                        row.formatted("2026-03") + "," + row.formatted("2026-05") + "," + row.formatted("2026-04")));
+                .answersTo(
+                        "GET /spend",
+                        "by=month",
+                        200,
+                        rows.formatted(row.formatted("2026-03") + "," + row.formatted("2026-05") + ","
+                                + row.formatted("2026-04")));
 
         String page = desk.reads(Role.LEAD, "/spend").getContentAsString();
         assertThat(page)

@@ -105,7 +105,10 @@ class PlanPagesTest {
     @Test
     void a_refused_plan_comes_back_with_the_reason_and_its_trees() throws Exception {
         desk.services()
-                .answers("POST /work-plans", 409, "{\"title\":\"No\",\"status\":409,\"detail\":\"No consent covers it.\"}");
+                .answers(
+                        "POST /work-plans",
+                        409,
+                        "{\"title\":\"No\",\"status\":409,\"detail\":\"No consent covers it.\"}");
         String page = sends("/plans", "tree", "T-1302", "agree", "true").getContentAsString();
 
         assertThat(desk.services().last("POST").body()).contains("\"agree\":true", COMMAND);
@@ -114,15 +117,30 @@ class PlanPagesTest {
 
     @Test
     void calling_off_passes_the_reason_on() throws Exception {
-        desk.services().answers("POST /work-plans/2026-06-16-C-HERON/call-off", 422, "{\"title\":\"No\",\"status\":422}");
+        desk.services()
+                .answers("POST /work-plans/2026-06-16-C-HERON/call-off", 422, "{\"title\":\"No\",\"status\":422}");
         desk.sends(Role.LEAD, PLAN + "/call-off", "commandId", COMMAND, "why", "rain");
         assertThat(desk.services().last("POST").body()).contains("\"why\":\"rain\"", COMMAND);
     }
 
     private MockHttpServletResponse sends(String path, String... more) throws Exception {
         String[] fields = {
-            "commandId", COMMAND, "site", "S-MILL", "day", "2026-06-16", "lastDay", "", "crewId", "C-HERON", "depotId",
-            "RIVER", "tape", "TAPE-127", "mesh", "MESH-300"
+            "commandId",
+            COMMAND,
+            "site",
+            "S-MILL",
+            "day",
+            "2026-06-16",
+            "lastDay",
+            "",
+            "crewId",
+            "C-HERON",
+            "depotId",
+            "RIVER",
+            "tape",
+            "TAPE-127",
+            "mesh",
+            "MESH-300"
         };
         String[] all = new String[fields.length + more.length];
         System.arraycopy(fields, 0, all, 0, fields.length);

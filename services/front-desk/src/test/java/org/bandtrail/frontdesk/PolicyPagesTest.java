@@ -14,11 +14,50 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PolicyPagesTest {
     private static final String PATH = "/policies/cut-lengths";
     private static final String[] FIELDS = {
-        "tapeOverlap", "2", "tapeTab", "19", "tapeWidest", "127", "bandWidth", "127", "bandsPerTree", "1", "guardType",
-        "mesh", "meshExtra", "229", "guardSeam", "0", "meshLeastStandOff", "25", "meshWidestOpening", "13",
-        "guardWider", "50", "guardClosedBelow", "true", "fastenerSpacing", "150", "fastenerMinimum", "4",
-        "heightUsual", "1200", "heightLowest", "900", "heightHighest", "1500", "girthMinimum", "479",
-        "girthQuestionAbove", "6000", "girthChangePermille", "250", "removeAfterDays", "150", "lateAfterDays", "2"
+        "tapeOverlap",
+        "2",
+        "tapeTab",
+        "19",
+        "tapeWidest",
+        "127",
+        "bandWidth",
+        "127",
+        "bandsPerTree",
+        "1",
+        "guardType",
+        "mesh",
+        "meshExtra",
+        "229",
+        "guardSeam",
+        "0",
+        "meshLeastStandOff",
+        "25",
+        "meshWidestOpening",
+        "13",
+        "guardWider",
+        "50",
+        "guardClosedBelow",
+        "true",
+        "fastenerSpacing",
+        "150",
+        "fastenerMinimum",
+        "4",
+        "heightUsual",
+        "1200",
+        "heightLowest",
+        "900",
+        "heightHighest",
+        "1500",
+        "girthMinimum",
+        "479",
+        "girthQuestionAbove",
+        "6000",
+        "girthChangePermille",
+        "250",
+        "removeAfterDays",
+        "150",
+        "lateAfterDays",
+        "2"
     };
     private final RunningDesk desk = RunningDesk.fresh();
 
@@ -39,8 +78,16 @@ class PolicyPagesTest {
 
     private static String[] form(String... more) {
         List<String> sent = new ArrayList<>(List.of(
-                "commandId", "01900000-0000-7000-8000-000000000003", "validFrom", "2026-07-01", "source", "trial",
-                "reason", "tape came loose", "from", "1"));
+                "commandId",
+                "01900000-0000-7000-8000-000000000003",
+                "validFrom",
+                "2026-07-01",
+                "source",
+                "trial",
+                "reason",
+                "tape came loose",
+                "from",
+                "1"));
         for (int field = 0; field < FIELDS.length; field += 2) {
             sent.addAll(List.of(FIELDS[field], FIELDS[field + 1], FIELDS[field] + "Unit", "mm"));
         }
@@ -55,7 +102,8 @@ class PolicyPagesTest {
         desk.services().answers("GET /devices", 200, kinds);
 
         String page = desk.reads(
-                        Role.CREW, "/proposal?tree=t-1301&device=sticky-band&day=2026-07-01&programme=RIVERSIDE&pest=CHEIBR")
+                        Role.CREW,
+                        "/proposal?tree=t-1301&device=sticky-band&day=2026-07-01&programme=RIVERSIDE&pest=CHEIBR")
                 .getContentAsString();
 
         assertThat(page)
@@ -111,7 +159,8 @@ class PolicyPagesTest {
 
         String asked = desk.sends(Role.LEAD, "/policies", form()).getContentAsString();
 
-        assertThat(asked).contains("inches typed as millimetres?", "These values are as I mean them", "tape came loose");
+        assertThat(asked)
+                .contains("inches typed as millimetres?", "These values are as I mean them", "tape came loose");
         assertThat(desk.services().last("POST").path()).isEqualTo(PATH + "/check");
 
         var published = desk.sends(Role.LEAD, "/policies", form("confirmed", "yes"));

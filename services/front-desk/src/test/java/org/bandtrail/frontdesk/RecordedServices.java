@@ -113,7 +113,8 @@ final class RecordedServices {
                 String.valueOf(exchange.getRequestHeaders().getFirst("Bandtrail-Person")),
                 String.valueOf(exchange.getRequestHeaders().getFirst("Authorization")),
                 new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8)));
-        Answer answer = answerTo(method + " " + path, String.valueOf(exchange.getRequestURI().getQuery()));
+        Answer answer = answerTo(
+                method + " " + path, String.valueOf(exchange.getRequestURI().getQuery()));
         byte[] body = answer.body().getBytes(StandardCharsets.UTF_8);
         exchange.getResponseHeaders()
                 .set("Content-Type", answer.status() < 400 ? "application/json" : "application/problem+json");

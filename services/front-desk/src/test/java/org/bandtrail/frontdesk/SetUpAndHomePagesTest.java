@@ -39,7 +39,8 @@ class SetUpAndHomePagesTest {
                         "reason",
                         "new supplier")
                 .getContentAsString();
-        assertThat(back).contains("it needs a width, not [0 mm].", "value=\"Wide tape, clear\"", "value=\"new supplier\"");
+        assertThat(back)
+                .contains("it needs a width, not [0 mm].", "value=\"Wide tape, clear\"", "value=\"new supplier\"");
         assertThat(desk.services().last("POST").body())
                 .contains("\"kind\":\"TAPE\"", "\"width\":\"0 mm\"", "\"minor\":5250");
     }
@@ -107,7 +108,8 @@ class SetUpAndHomePagesTest {
 
     @Test
     void a_weekday_with_two_openings_keeps_both_when_its_form_is_saved() throws Exception {
-        desk.services().recordedWith(
+        desk.services()
+                .recordedWith(
                         "GET /sites/S-MILL",
                         "site.json",
                         "\"weekly\":[",

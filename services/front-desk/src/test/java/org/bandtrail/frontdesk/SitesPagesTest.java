@@ -86,7 +86,8 @@ class SitesPagesTest {
         var answer = desk.sends(Role.LEAD, "/sites/S-MILL/boundary", "boundary", "{\"type\":");
 
         assertThat(answer.getStatus()).isEqualTo(200);
-        assertThat(answer.getContentAsString()).contains("The boundary is not GeoJSON", "from the first { to the last }");
+        assertThat(answer.getContentAsString())
+                .contains("The boundary is not GeoJSON", "from the first { to the last }");
     }
 
     @Test
@@ -95,8 +96,18 @@ class SitesPagesTest {
                 {"type":"/problems/consent-ends-before-it-starts","detail":"Consent [C-9] would end on 2026-05-01."}""");
 
         var answer = desk.sends(
-                Role.LEAD, "/sites/S-MILL/consents", "said", "yes", "activities", "BANDS", "contactName", "Imke V.",
-                "from", "2026-06-01", "until", "2026-05-01");
+                Role.LEAD,
+                "/sites/S-MILL/consents",
+                "said",
+                "yes",
+                "activities",
+                "BANDS",
+                "contactName",
+                "Imke V.",
+                "from",
+                "2026-06-01",
+                "until",
+                "2026-05-01");
 
         assertThat(answer.getContentAsString()).contains("would end on 2026-05-01", "Imke V.");
     }

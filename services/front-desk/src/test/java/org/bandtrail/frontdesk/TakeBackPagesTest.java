@@ -46,7 +46,8 @@ class TakeBackPagesTest {
         desk.services().answers("POST " + told, 200, """
                 {"place":"depot:RIVER/A-03","quantity":120,"vehicleId":"V-1","at":"%s"}""".formatted(AT));
         var sent = desk.mvc()
-                .perform(post(path).with(user(RunningDesk.signedIn(Role.DEPOT)))
+                .perform(post(path)
+                        .with(user(RunningDesk.signedIn(Role.DEPOT)))
                         .with(csrf())
                         .param("depotId", "RIVER")
                         .param("vehicleId", "V-1")

@@ -38,7 +38,10 @@ class TraceAndRecallPagesTest {
                 .contains("on more than one thing", "/trace/reel?id=X-1", "/trace/tree?id=X-1");
 
         desk.services()
-                .answers("GET /traces/found", 200, "{\"rows\":[{\"what\":\"lot\",\"id\":\"L 4711\",\"supplierId\":\"HOLM\"}],\"next\":null}");
+                .answers(
+                        "GET /traces/found",
+                        200,
+                        "{\"rows\":[{\"what\":\"lot\",\"id\":\"L 4711\",\"supplierId\":\"HOLM\"}],\"next\":null}");
         assertThat(desk.reads(Role.CREW, "/trace?find=l 4711").getRedirectedUrl())
                 .isEqualTo("/trace/lot?id=L+4711&supplier=HOLM");
         desk.services().answers("GET /traces/found", 200, "{\"rows\":[],\"next\":null}");
@@ -74,7 +77,8 @@ class TraceAndRecallPagesTest {
     void a_recall_says_what_lies_aside_whom_to_call_in_and_which_trees_carry_it() throws Exception {
         assertThat(page("/recalls")).contains("One recall is open.", "the adhesive runs in the sun", "M 12");
         assertThat(page("/recalls/RC-2"))
-                .contains("Lot L 4711 of HOLM is recalled", "70.00 m lie aside", "24.77 m still have to be brought back")
+                .contains(
+                        "Lot L 4711 of HOLM is recalled", "70.00 m lie aside", "24.77 m still have to be brought back")
                 .contains("with Crew Person", "tree T-1301", "Lift the recall");
         assertThat(desk.reads(Role.DEPOT, "/recalls/RC-2").getContentAsString())
                 .doesNotContain("Why it may be used again");
@@ -84,10 +88,25 @@ class TraceAndRecallPagesTest {
     void a_recall_is_passed_on_as_it_was_typed_and_a_refusal_keeps_what_was_entered() throws Exception {
         desk.services().answers("POST /recalls", 200, "{}");
         var done = desk.sends(
-                Role.DEPOT, "/recalls", "commandId", "c-1", "recallId", "RC-2", "lot", "l 4711", "supplierId", "HOLM", "reason", "it runs");
+                Role.DEPOT,
+                "/recalls",
+                "commandId",
+                "c-1",
+                "recallId",
+                "RC-2",
+                "lot",
+                "l 4711",
+                "supplierId",
+                "HOLM",
+                "reason",
+                "it runs");
         assertThat(done.getRedirectedUrl()).isEqualTo("/recalls/RC-2");
         assertThat(desk.services().last("POST").body())
-                .contains("\"recallId\":\"RC-2\"", "\"lot\":\"l 4711\"", "\"supplierId\":\"HOLM\"", "\"reason\":\"it runs\"");
+                .contains(
+                        "\"recallId\":\"RC-2\"",
+                        "\"lot\":\"l 4711\"",
+                        "\"supplierId\":\"HOLM\"",
+                        "\"reason\":\"it runs\"");
 
         desk.services()
                 .answers("POST /recalls", 409, "{\"title\":\"No\",\"detail\":\"Lot [L 4711] is recalled already.\"}");

@@ -95,17 +95,11 @@ class TreePagesTest {
     void a_doubtful_girth_is_asked_about_once_and_stored_when_confirmed() throws Exception {
         assertThat(page(Role.CREW, "/trees/T-1305/measure")).contains("1,260 mm");
         String asked = desk.sends(
-                        Role.CREW,
-                        "/trees/T-1305/girths",
-                        "commandId",
-                        COMMAND,
-                        "girth",
-                        "78",
-                        "girthUnit",
-                        "ft")
+                        Role.CREW, "/trees/T-1305/girths", "commandId", COMMAND, "girth", "78", "girthUnit", "ft")
                 .getContentAsString();
         assertThat(asked).contains("Perhaps it is 78 in", "name=\"confirmed\"", "value=\"78\"");
-        assertThat(desk.services().asked()).noneMatch(request -> request.method().equals("POST"));
+        assertThat(desk.services().asked())
+                .noneMatch(request -> request.method().equals("POST"));
 
         desk.services().answers("POST /trees/T-1305/girths", 200, "{\"treeId\":\"T-1305\"}");
         var sent = desk.sends(

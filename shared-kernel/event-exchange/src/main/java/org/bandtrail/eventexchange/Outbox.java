@@ -153,8 +153,9 @@ public final class Outbox {
                         rows.stream().map(Row::id).toArray(UUID[]::new),
                         column(rows, Row::type),
                         column(rows, row -> PublishedName.subjectOf(row.event())),
-                        column(rows, row ->
-                                PublishedName.happenedAt(row.event()).toString()),
+                        column(
+                                rows,
+                                row -> PublishedName.happenedAt(row.event()).toString()),
                         column(rows, row -> ContractJson.write(row.event())))
                 .update();
     }

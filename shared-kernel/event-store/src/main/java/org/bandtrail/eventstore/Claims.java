@@ -41,18 +41,15 @@ final class Claims {
         jdbc.sql("""
                         SELECT processor_name, token, token_type FROM token_entry
                         WHERE processor_name = ANY (?) AND segment = 0 AND owner = ?
-                        ORDER BY processor_name FOR UPDATE""")
-                .params(readers.toArray(String[]::new), owner)
-                .query(row -> {
-                    positions.put(row.getString(1), position(row.getBytes(2), row.getString(3)));
-                });
+                        ORDER BY processor_name FOR UPDATE""").params(readers.toArray(String[]::new), owner).query(row -> {
+            positions.put(row.getString(1), position(row.getBytes(2), row.getString(3)));
+        });
         return positions;
     }
 
     /** Moves locked readers to a position and renews their claims. */
     void move(Collection<String> readers, long position) {
-        SerializedObject<byte[]> token =
-                serializer.serialize(new GlobalSequenceTrackingToken(position), byte[].class);
+        SerializedObject<byte[]> token = serializer.serialize(new GlobalSequenceTrackingToken(position), byte[].class);
         jdbc.sql("""
                         UPDATE token_entry SET token = ?, token_type = ?, "timestamp" = ?
                         WHERE processor_name = ANY (?) AND segment = 0 AND owner = ?""")

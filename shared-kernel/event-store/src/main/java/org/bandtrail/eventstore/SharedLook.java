@@ -92,8 +92,9 @@ final class SharedLook implements Runnable {
     private Moved move(List<Projector> together) {
         Map<String, Long> positions =
                 claims.lock(together.stream().map(Projector::name).toList());
-        List<Projector> lost =
-                together.stream().filter(each -> !positions.containsKey(each.name())).toList();
+        List<Projector> lost = together.stream()
+                .filter(each -> !positions.containsKey(each.name()))
+                .toList();
         long from = positions.values().stream().mapToLong(Long::longValue).min().orElse(0);
         if (positions.isEmpty()) {
             return new Moved(0, 0, List.of(), lost);

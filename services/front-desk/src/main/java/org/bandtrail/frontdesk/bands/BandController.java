@@ -51,9 +51,9 @@ class BandController {
         Installs.Band band = installs.band(bandId);
         page.addAttribute("band", band);
         page.addAttribute(
-                "kinds",
-                policies.kinds().stream().collect(Collectors.toMap(Policies.Kind::code, Policies.Kind::name)));
-        List<BandCare.MeshPiece> pieces = care.pieces(Map.of("q", band.bandId())).rows();
+                "kinds", policies.kinds().stream().collect(Collectors.toMap(Policies.Kind::code, Policies.Kind::name)));
+        List<BandCare.MeshPiece> pieces =
+                care.pieces(Map.of("q", band.bandId())).rows();
         page.addAttribute(
                 "meshPiece",
                 pieces.stream()

@@ -53,8 +53,7 @@ class BandsController {
                 "names", sites.stream().collect(Collectors.toMap(Installs.Site::siteId, Installs.Site::name)));
         page.addAttribute("site", site);
         page.addAttribute(
-                "removal",
-                site.isBlank() ? removal.everywhere(desk.days()) : removal.atSite(site, desk.days()));
+                "removal", site.isBlank() ? removal.everywhere(desk.days()) : removal.atSite(site, desk.days()));
         return "round";
     }
 
@@ -106,5 +105,4 @@ class BandsController {
             @RequestParam(defaultValue = "") String due) {
         return BandSheet.file(ending, installs.allBands(new Asked(q, site, tree, state, device, due).parameters()));
     }
-
 }

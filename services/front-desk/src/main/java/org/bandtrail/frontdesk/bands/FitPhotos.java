@@ -35,7 +35,9 @@ final class FitPhotos {
         parts.add("commandId", command);
         parts.add("of", "band");
         parts.add("subject", band);
-        sent.add("photos", care.tell().upload("/photos", parts, BandCare.Attached.class).photoId());
+        sent.add(
+                "photos",
+                care.tell().upload("/photos", parts, BandCare.Attached.class).photoId());
     }
 
     private static byte[] bytes(MultipartFile photo) {

@@ -164,7 +164,8 @@ class FittingController {
         try {
             Installs.Proposal proposal = installs.proposal(asked);
             page.addAttribute("proposal", proposal);
-            FitOffer.of(entered.or("device", FitOffer.USUAL), proposal, policies, measure).on(page);
+            FitOffer.of(entered.or("device", FitOffer.USUAL), proposal, policies, measure)
+                    .on(page);
         } catch (NeighbourRefused noProposal) {
             page.addAttribute("noProposal", noProposal.problem());
             FitOffer.nothing(entered.or("device", FitOffer.USUAL)).on(page);

@@ -95,7 +95,15 @@ class BudgetsController {
                         .send(
                                 "/budgets",
                                 form.body()
-                                        .text("budgetId", "name", "grantId", "siteId", "kind", "from", "through", "counts")
+                                        .text(
+                                                "budgetId",
+                                                "name",
+                                                "grantId",
+                                                "siteId",
+                                                "kind",
+                                                "from",
+                                                "through",
+                                                "counts")
                                         .money("amount")
                                         .done()));
         if (back.isPresent()) {

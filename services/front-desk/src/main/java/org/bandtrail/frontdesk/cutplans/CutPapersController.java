@@ -45,7 +45,10 @@ class CutPapersController {
                 .contentType(MediaType.APPLICATION_PDF)
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,
-                        ContentDisposition.inline().filename(name + ".pdf").build().toString())
+                        ContentDisposition.inline()
+                                .filename(name + ".pdf")
+                                .build()
+                                .toString())
                 .body(file);
     }
 }

@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.kits.PackedFor;
+import org.bandtrail.frontdesk.neighbours.Soon;
 import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
 import org.bandtrail.frontdesk.neighbours.field.Cuts;
 import org.bandtrail.frontdesk.pages.Entered;
@@ -102,7 +102,8 @@ class CutPlansController {
         if (back.isPresent()) {
             return shown(before, back.get(), page);
         }
-        Soon.until(() -> !planning.plan(planId).plan().state().equals(before.plan().state()));
+        Soon.until(
+                () -> !planning.plan(planId).plan().state().equals(before.plan().state()));
         next.addFlashAttribute("done", "Cut plan %s is %s.".formatted(planId, act.replace('-', ' ')));
         return "redirect:/cut-plans/" + planId;
     }

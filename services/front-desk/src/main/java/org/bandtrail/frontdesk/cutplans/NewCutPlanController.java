@@ -43,11 +43,9 @@ class NewCutPlanController {
     }
 
     @GetMapping("/cut-plans/new")
-    String form(
-            Model page,
-            @ModelAttribute("desk") Desk desk,
-            @RequestParam(required = false) @Nullable String plan) {
-        Map<String, String> filled = new HashMap<>(Map.of("day", desk.days().today().toString()));
+    String form(Model page, @ModelAttribute("desk") Desk desk, @RequestParam(required = false) @Nullable String plan) {
+        Map<String, String> filled =
+                new HashMap<>(Map.of("day", desk.days().today().toString()));
         if (plan != null) {
             Plan.Whole work = workPlanning.plan(plan);
             filled.put("day", work.day().toString());
@@ -89,7 +87,8 @@ class NewCutPlanController {
         }
         String planId = String.valueOf(drawn.get());
         Soon.readable(() -> planning.plan(planId));
-        next.addFlashAttribute("done", "Cut plan %s is worked out. It binds nothing until it is agreed.".formatted(planId));
+        next.addFlashAttribute(
+                "done", "Cut plan %s is worked out. It binds nothing until it is agreed.".formatted(planId));
         return "redirect:/cut-plans/" + planId;
     }
 

@@ -24,8 +24,8 @@ final class CutPlanTrees {
     CutPlanTrees(Cuts.Parts parts) {
         this.parts = parts;
         for (Cuts.Tree tree : parts.trees()) {
-            boolean cut = parts.materials().stream().allMatch(of -> pieces(of, tree)
-                    .allMatch(piece -> of.reelOf(piece) != null));
+            boolean cut = parts.materials().stream()
+                    .allMatch(of -> pieces(of, tree).allMatch(piece -> of.reelOf(piece) != null));
             if (cut) {
                 lines.put(tree.bands() == 1 ? tree.treeId() : "%s x%d".formatted(tree.treeId(), tree.bands()), tree);
             } else {
@@ -94,8 +94,10 @@ final class CutPlanTrees {
         line.put("girth", tree.girthMm() + " mm");
         line.put("bands", tree.bands());
         line.put("fasteners", tree.fasteners());
-        parts.materials().forEach(of -> pieces(of, tree).findFirst().ifPresent(piece ->
-                line.put(of.kind().toLowerCase(Locale.ROOT), piece.lengthMm() + " mm")));
+        parts.materials()
+                .forEach(of -> pieces(of, tree)
+                        .findFirst()
+                        .ifPresent(piece -> line.put(of.kind().toLowerCase(Locale.ROOT), piece.lengthMm() + " mm")));
         return line;
     }
 

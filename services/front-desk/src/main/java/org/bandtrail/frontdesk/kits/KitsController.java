@@ -6,10 +6,10 @@ import java.util.Map;
 import org.bandtrail.frontdesk.neighbours.Rows;
 import org.bandtrail.frontdesk.neighbours.depot.Kit;
 import org.bandtrail.frontdesk.neighbours.depot.Kits;
+import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
 import org.bandtrail.frontdesk.pages.Desk;
 import org.bandtrail.frontdesk.pages.Entered;
 import org.bandtrail.frontdesk.wording.Listing;
-import org.bandtrail.frontdesk.neighbours.field.CutPlanning;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -69,7 +69,8 @@ class KitsController {
 
     @GetMapping("/kits/{kitId}")
     String kit(@PathVariable String kitId, Model page) {
-        PackedFor.plan(kitId).ifPresent(plan -> page.addAttribute("cut", cutting.plan(plan).plan()));
+        PackedFor.plan(kitId)
+                .ifPresent(plan -> page.addAttribute("cut", cutting.plan(plan).plan()));
         return shown(kits.kit(kitId), Entered.fresh(Map.of()), page);
     }
 

@@ -176,7 +176,8 @@ class PackingController {
         page.addAttribute("fasteners", byKind.getOrDefault("FASTENER", List.of()));
         String cut = entered.value("cut");
         page.addAttribute(
-                "leftOut", cut.isEmpty() ? List.of() : new CutPlanTrees(cutting.plan(cut).parts()).leftOut());
+                "leftOut",
+                cut.isEmpty() ? List.of() : new CutPlanTrees(cutting.plan(cut).parts()).leftOut());
         page.addAttribute("rule", kits.rule());
         page.addAttribute("entered", entered);
         page.addAttribute("planned", planned);

@@ -159,7 +159,8 @@ class MeshPiecesController {
                     .length("length")
                     .happened(desk.days())
                     .done();
-            made[0] = care.tell().post("/mesh-pieces", piece, BandCare.Kept.class).pieceId();
+            made[0] =
+                    care.tell().post("/mesh-pieces", piece, BandCare.Kept.class).pieceId();
         });
         if (back.isPresent()) {
             return found(page, back.get());

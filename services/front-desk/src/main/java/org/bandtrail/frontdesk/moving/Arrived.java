@@ -27,9 +27,13 @@ final class Arrived {
             String found = found(form, line);
             boolean came = !found.isEmpty() && !found.matches(NOTHING);
             if (found.isEmpty() && !absent.contains(line.id())) {
-                questions.add(question(line, found, line.reel()
-                        ? "%s was left empty. Write what you measured, or say that it did not come."
-                        : "%s was left empty. Write how many pieces you counted, or say that it did not come."));
+                questions.add(
+                        question(
+                                line,
+                                found,
+                                line.reel()
+                                        ? "%s was left empty. Write what you measured, or say that it did not come."
+                                        : "%s was left empty. Write how many pieces you counted, or say that it did not come."));
             } else if (came && absent.contains(line.id())) {
                 questions.add(question(line, found, "%s has a quantity and is ticked as not come. Take one away."));
             }

@@ -87,8 +87,7 @@ class ShelvesController {
         String depot = "depot:" + form.text("depotId");
         List<String> moved = new ArrayList<>();
         Optional<Entered> back = Entered.unlessDone(sent, () -> {
-            Label label = Label.read(
-                    form, stock, place -> place.equals(depot) || place.startsWith(depot + "/"), desk);
+            Label label = Label.read(form, stock, place -> place.equals(depot) || place.startsWith(depot + "/"), desk);
             Moved.Put put = depotWork
                     .tell()
                     .post("/bins/put", label.into(form.body().text("depotId", "mark")), Moved.Put.class);

@@ -40,9 +40,7 @@ class PhotosController {
 
     @PostMapping("/photos")
     String attach(
-            @RequestParam MultipartFile file,
-            @RequestParam MultiValueMap<String, String> sent,
-            RedirectAttributes next)
+            @RequestParam MultipartFile file, @RequestParam MultiValueMap<String, String> sent, RedirectAttributes next)
             throws IOException {
         Form form = new Form(sent);
         MultiValueMap<String, Object> parts = new LinkedMultiValueMap<>();
@@ -68,7 +66,8 @@ class PhotosController {
     String erase(
             @PathVariable String photoId, @RequestParam MultiValueMap<String, String> sent, RedirectAttributes next) {
         Form form = new Form(sent);
-        care.tell().send("/photos/" + photoId + "/erase", form.body().text("why").done());
+        care.tell()
+                .send("/photos/" + photoId + "/erase", form.body().text("why").done());
         next.addFlashAttribute("done", "The picture is erased. That there was one stays, with your reason.");
         return "redirect:" + page(form);
     }

@@ -35,7 +35,18 @@ final class PlanForm {
             throw new UnfitForm("No tree is chosen. Tick the trees that get a band.");
         }
         return form.columns()
-                .text("day", "lastDay", "crewId", "depotId", "tape", "mesh", "fastener", "other", "device", "pest", "programme")
+                .text(
+                        "day",
+                        "lastDay",
+                        "crewId",
+                        "depotId",
+                        "tape",
+                        "mesh",
+                        "fastener",
+                        "other",
+                        "device",
+                        "pest",
+                        "programme")
                 .text("putUpFrom", "putUpUntil", "order", "note")
                 .put("measure", metric ? "metric" : "imperial")
                 .put("trees", trees)
@@ -66,8 +77,7 @@ final class PlanForm {
         return new Entered(values, null);
     }
 
-    private static void add(
-            MultiValueMap<String, String> values, String field, @Nullable Object value) {
+    private static void add(MultiValueMap<String, String> values, String field, @Nullable Object value) {
         if (value != null) {
             values.add(field, value.toString());
         }

@@ -73,8 +73,7 @@ class PlanMakingController {
         return lookedAt(sent, planning.plan(planId), page, desk);
     }
 
-    private String lookedAt(
-            MultiValueMap<String, String> sent, Plan.@Nullable Whole plan, Model page, Desk desk) {
+    private String lookedAt(MultiValueMap<String, String> sent, Plan.@Nullable Whole plan, Model page, Desk desk) {
         AtomicReference<Plan.@Nullable Checked> checked = new AtomicReference<>();
         Optional<Entered> back = Entered.unlessDone(sent, () -> {
             Map<String, Object> body = new HashMap<>();
@@ -136,13 +135,13 @@ class PlanMakingController {
         if (back.isPresent()) {
             return shown(page, back.get(), before, null);
         }
-        Soon.until(() -> planning.plan(planId).history().size() > before.history().size());
+        Soon.until(
+                () -> planning.plan(planId).history().size() > before.history().size());
         next.addFlashAttribute("done", "Plan %s is changed.".formatted(planId));
         return "redirect:/plans/" + planId;
     }
 
-    private String shown(
-            Model page, Entered entered, Plan.@Nullable Whole plan, Plan.@Nullable Checked checked) {
+    private String shown(Model page, Entered entered, Plan.@Nullable Whole plan, Plan.@Nullable Checked checked) {
         List<Stock.Item> items = stock.items();
         page.addAttribute("tapes", ofKind(items, "TAPE"));
         page.addAttribute("meshes", ofKind(items, "MESH"));
@@ -157,9 +156,7 @@ class PlanMakingController {
                 : planning.choice(site, entered.or("only", "UNBANDED"), entered.value("q"));
         page.addAttribute(
                 "choice",
-                choice.rows().stream()
-                        .filter(tree -> tree.girthMm() != null)
-                        .toList());
+                choice.rows().stream().filter(tree -> tree.girthMm() != null).toList());
         page.addAttribute(
                 "unmeasured",
                 choice.rows().stream().filter(tree -> tree.girthMm() == null).count());
@@ -168,7 +165,8 @@ class PlanMakingController {
         page.addAttribute(
                 "others",
                 entered.all("tree").stream()
-                        .filter(id -> choice.rows().stream().noneMatch(tree -> tree.treeId().equals(id)))
+                        .filter(id -> choice.rows().stream()
+                                .noneMatch(tree -> tree.treeId().equals(id)))
                         .toList());
         page.addAttribute("entered", entered);
         page.addAttribute("plan", plan);

@@ -131,7 +131,8 @@ class PlansController {
         if (back.isPresent()) {
             return shown(before, back.get(), page);
         }
-        Soon.until(() -> planning.plan(planId).history().size() > before.history().size());
+        Soon.until(
+                () -> planning.plan(planId).history().size() > before.history().size());
         next.addFlashAttribute("done", done(planId, act));
         return "redirect:/plans/" + planId;
     }

@@ -47,8 +47,7 @@ class ProposalPages {
             List<String> cautions) {}
 
     @GetMapping("/proposal")
-    String proposal(
-            @RequestParam MultiValueMap<String, String> sent, Model page, @ModelAttribute("desk") Desk desk) {
+    String proposal(@RequestParam MultiValueMap<String, String> sent, Model page, @ModelAttribute("desk") Desk desk) {
         List<Policies.Kind> kinds = policies.kinds();
         Form form = new Form(sent);
         AtomicReference<@Nullable Shown> shown = new AtomicReference<>();
@@ -90,7 +89,8 @@ class ProposalPages {
 
     private static String girth(Installs.Tree tree) {
         if (tree.girthMm() == null) {
-            throw new UnfitForm("Nobody has measured tree [%s] yet. Measure it, or give a girth.".formatted(tree.treeId()));
+            throw new UnfitForm(
+                    "Nobody has measured tree [%s] yet. Measure it, or give a girth.".formatted(tree.treeId()));
         }
         return tree.girthMm() + " mm";
     }

@@ -13,14 +13,21 @@ import org.jspecify.annotations.Nullable;
  * @param typed as it is typed in a form
  * @param usual from what to what needs no question, null for words
  */
-record ValueLine(Policies.Value value, String field, String text, String typed, @Nullable String usual) {
+record ValueLine(
+        Policies.Value value,
+        String field,
+        String text,
+        String typed,
+        @Nullable String usual) {
     static ValueLine of(Policies.Value value, Figures figures) {
         Policies.Guide guide = value.guide();
         return new ValueLine(
                 value,
                 guide.name().replaceAll("Mm$", ""),
                 words(value.value(), guide.unit(), figures),
-                guide.unit().equals("mm") ? figures.typed(number(value.value())) : value.value().toString(),
+                guide.unit().equals("mm")
+                        ? figures.typed(number(value.value()))
+                        : value.value().toString(),
                 guide.low() == null || guide.high() == null
                         ? null
                         : words(guide.low(), guide.unit(), figures) + " to "

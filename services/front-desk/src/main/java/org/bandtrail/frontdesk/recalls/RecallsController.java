@@ -74,7 +74,9 @@ class RecallsController {
                 () -> tracing.tell()
                         .send(
                                 "/recalls",
-                                form.body().text("recallId", "lot", "supplierId", "reason").done()));
+                                form.body()
+                                        .text("recallId", "lot", "supplierId", "reason")
+                                        .done()));
         if (back.isPresent()) {
             page.addAttribute("entered", back.get());
             return "recall-new";

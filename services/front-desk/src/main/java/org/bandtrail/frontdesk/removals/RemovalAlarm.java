@@ -56,8 +56,7 @@ public class RemovalAlarm {
         }
         if (alarm.near() > 0) {
             return "%s come off soon%s %s."
-                    .formatted(
-                            bands(alarm.near(), "must"), alarm.near() == 1 ? ", by" : ", the first by", since);
+                    .formatted(bands(alarm.near(), "must"), alarm.near() == 1 ? ", by" : ", the first by", since);
         }
         return null;
     }

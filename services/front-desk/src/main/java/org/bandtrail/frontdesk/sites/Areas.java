@@ -16,8 +16,8 @@ public final class Areas {
         if (dm2 == null) {
             return "–";
         }
-        BigDecimal value = BigDecimal.valueOf(dm2)
-                .divide(metric ? DM2_PER_HECTARE : DM2_PER_ACRE, 2, RoundingMode.HALF_UP);
+        BigDecimal value =
+                BigDecimal.valueOf(dm2).divide(metric ? DM2_PER_HECTARE : DM2_PER_ACRE, 2, RoundingMode.HALF_UP);
         return value.toPlainString() + (metric ? " ha" : " acres");
     }
 

@@ -52,16 +52,16 @@ public class ConsentAlarm {
     static Said of(List<Ground.Standing> standings, StandingWords words) {
         List<Ground.Standing> urgent = standings.stream()
                 .filter(Ground.Standing::warns)
-                .sorted(Comparator.comparing((Ground.Standing site) ->
-                                !site.standing().equals("BANDS_WITHOUT_CONSENT"))
-                        .thenComparing(
-                                Ground.Standing::lastDay, Comparator.nullsFirst(Comparator.naturalOrder()))
+                .sorted(Comparator.comparing(
+                                (Ground.Standing site) -> !site.standing().equals("BANDS_WITHOUT_CONSENT"))
+                        .thenComparing(Ground.Standing::lastDay, Comparator.nullsFirst(Comparator.naturalOrder()))
                         .thenComparing(Ground.Standing::siteId))
                 .toList();
         if (urgent.isEmpty()) {
             return new Said("", List.of(), 0);
         }
-        String begins = urgent.size() == 1 ? "One site needs its owner: " : urgent.size() + " sites need their owners: ";
+        String begins =
+                urgent.size() == 1 ? "One site needs its owner: " : urgent.size() + " sites need their owners: ";
         return new Said(
                 begins,
                 urgent.stream()

@@ -110,7 +110,8 @@ class ConsentsController {
         Ground.WholeConsent whole = sites.consent(consentId);
         page.addAttribute("whole", whole);
         page.addAttribute("holds", whole.consent().holdsOn(desk.days().today()));
-        page.addAttribute("contact", desk.may("LEAD") ? sites.contact(whole.consent().contactId()) : null);
+        page.addAttribute(
+                "contact", desk.may("LEAD") ? sites.contact(whole.consent().contactId()) : null);
         page.addAttribute("activities", ACTIVITIES);
         page.addAttribute("pests", care.book().pestNames());
         page.addAttribute("entered", entered);
@@ -148,19 +149,19 @@ class ConsentsController {
         if (back.isPresent()) {
             return one(page, desk, consentId, back.get());
         }
-        Soon.until(() -> sites.consent(consentId).history().size() > before.history().size());
+        Soon.until(() ->
+                sites.consent(consentId).history().size() > before.history().size());
         next.addFlashAttribute("done", "It is in the books.");
         return "redirect:/consents/" + consentId;
     }
 
     @PostMapping("/consents/{consentId}/erase-contact")
     String erase(
-            @PathVariable String consentId,
-            @RequestParam MultiValueMap<String, String> sent,
-            RedirectAttributes next) {
+            @PathVariable String consentId, @RequestParam MultiValueMap<String, String> sent, RedirectAttributes next) {
         sites.tell()
                 .send(
-                        "/consent-contacts/" + sites.consent(consentId).consent().contactId() + "/erase",
+                        "/consent-contacts/"
+                                + sites.consent(consentId).consent().contactId() + "/erase",
                         new Form(sent).body().done());
         next.addFlashAttribute("done", "Name, phone and address are gone for good. The history of the consent stays.");
         return "redirect:/consents/" + consentId;
@@ -173,7 +174,9 @@ class ConsentsController {
                 .column("site_id", Ground.Consent::siteId)
                 .column("site", Ground.Consent::siteName)
                 .column("state", Ground.Consent::state)
-                .column("activities", consent -> String.join(" ", consent.scope().activities()))
+                .column(
+                        "activities",
+                        consent -> String.join(" ", consent.scope().activities()))
                 .column("pests", consent -> String.join(" ", consent.scope().pests()))
                 .column("valid_from", Ground.Consent::validFrom)
                 .column("valid_until", Ground.Consent::validUntil)

@@ -28,8 +28,8 @@ public final class HourFields {
                     hours.weekly().stream().filter(row -> row.day().equals(day)).toList();
             for (Ground.Weekly row : rows) {
                 String again = row.equals(rows.getFirst()) ? "" : " again";
-                fields.add(new Opening(
-                        day + fields.size(), name + again, day, minutes(row.from()), minutes(row.until())));
+                fields.add(
+                        new Opening(day + fields.size(), name + again, day, minutes(row.from()), minutes(row.until())));
             }
             if (rows.isEmpty()) {
                 fields.add(new Opening(day + fields.size(), name, day, "", ""));
@@ -42,8 +42,7 @@ public final class HourFields {
     public static List<Single> exceptions(Ground.Hours hours) {
         List<Single> fields = new ArrayList<>();
         for (Ground.SingleDay row : hours.exceptions()) {
-            fields.add(new Single(
-                    fields.size(), row.day(), minutes(row.from()), minutes(row.until()), row.reason()));
+            fields.add(new Single(fields.size(), row.day(), minutes(row.from()), minutes(row.until()), row.reason()));
         }
         fields.add(new Single(fields.size(), null, "", "", ""));
         return fields;

@@ -87,7 +87,7 @@ class MapController {
         // The margin is taken off again, or the map would creep away with each step.
         double high = (box.north() - box.south()) * Projection.MARGIN_SHARE;
         double wide = (box.east() - box.west()) * Projection.MARGIN_SHARE;
-        return MapLinks.to(new Mapped.Box(
-                box.south() + high, box.west() + wide, box.north() - high, box.east() - wide));
+        return MapLinks.to(
+                new Mapped.Box(box.south() + high, box.west() + wide, box.north() - high, box.east() - wide));
     }
 }

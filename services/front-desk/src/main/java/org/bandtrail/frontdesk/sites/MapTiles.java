@@ -26,8 +26,12 @@ final class MapTiles {
         double ideal = Math.log(projection.width() / TILE_PIXELS * WORLD / wide) / Math.log(2);
         int zoom = Math.clamp(Math.round(ideal), 0, DEEPEST);
         List<Tile> tiles = new ArrayList<>();
-        for (int x = column(projection.box().west(), zoom); x <= column(projection.box().east(), zoom); x++) {
-            for (int y = row(projection.box().north(), zoom); y <= row(projection.box().south(), zoom); y++) {
+        for (int x = column(projection.box().west(), zoom);
+                x <= column(projection.box().east(), zoom);
+                x++) {
+            for (int y = row(projection.box().north(), zoom);
+                    y <= row(projection.box().south(), zoom);
+                    y++) {
                 tiles.add(tile(projection, settings, zoom, x, y));
             }
         }

@@ -42,10 +42,16 @@ class SiteChangesController {
             Model page,
             RedirectAttributes next) {
         Form form = new Form(sent);
-        return done(siteId, "correct", sent, page, next, () -> form.body()
-                .text("name", "accessNotes")
-                .decimal("lat", "lon")
-                .done());
+        return done(
+                siteId,
+                "correct",
+                sent,
+                page,
+                next,
+                () -> form.body()
+                        .text("name", "accessNotes")
+                        .decimal("lat", "lon")
+                        .done());
     }
 
     @PostMapping(CHANGE + "boundary")
@@ -55,9 +61,13 @@ class SiteChangesController {
             Model page,
             RedirectAttributes next) {
         Form form = new Form(sent);
-        return done(siteId, "boundary", sent, page, next, () -> form.body()
-                .put("boundary", read(form.text("boundary")))
-                .done());
+        return done(
+                siteId,
+                "boundary",
+                sent,
+                page,
+                next,
+                () -> form.body().put("boundary", read(form.text("boundary"))).done());
     }
 
     private JsonNode read(String text) {
@@ -76,9 +86,15 @@ class SiteChangesController {
             Model page,
             RedirectAttributes next) {
         Form form = new Form(sent);
-        return done(siteId, "hours", sent, page, next, () -> form.body()
-                .put("hours", Map.of("weekly", weekly(form), "exceptions", exceptions(form)))
-                .done());
+        return done(
+                siteId,
+                "hours",
+                sent,
+                page,
+                next,
+                () -> form.body()
+                        .put("hours", Map.of("weekly", weekly(form), "exceptions", exceptions(form)))
+                        .done());
     }
 
     private static List<Map<String, String>> weekly(Form form) {
@@ -118,13 +134,19 @@ class SiteChangesController {
             Model page,
             RedirectAttributes next) {
         Form form = new Form(sent);
-        return done(siteId, "hazards", sent, page, next, () -> form.body()
-                .put(
-                        "hazards",
-                        form.filled("kind").stream()
-                                .map(kind -> Map.of("kind", kind, "note", form.text("note-" + kind)))
-                                .toList())
-                .done());
+        return done(
+                siteId,
+                "hazards",
+                sent,
+                page,
+                next,
+                () -> form.body()
+                        .put(
+                                "hazards",
+                                form.filled("kind").stream()
+                                        .map(kind -> Map.of("kind", kind, "note", form.text("note-" + kind)))
+                                        .toList())
+                        .done());
     }
 
     @PostMapping(CHANGE + "close")
@@ -134,9 +156,13 @@ class SiteChangesController {
             Model page,
             RedirectAttributes next) {
         Form form = new Form(sent);
-        return done(siteId, "close", sent, page, next, () -> form.body()
-                .text("on", "reason")
-                .done());
+        return done(
+                siteId,
+                "close",
+                sent,
+                page,
+                next,
+                () -> form.body().text("on", "reason").done());
     }
 
     @PostMapping(CHANGE + "reopen")
@@ -146,7 +172,13 @@ class SiteChangesController {
             Model page,
             RedirectAttributes next) {
         Form form = new Form(sent);
-        return done(siteId, "reopen", sent, page, next, () -> form.body().text("reason").done());
+        return done(
+                siteId,
+                "reopen",
+                sent,
+                page,
+                next,
+                () -> form.body().text("reason").done());
     }
 
     private String done(

@@ -68,8 +68,7 @@ class SiteController {
         page.addAttribute("whole", sites.one(siteId));
         page.addAttribute("kinds", sites.hazardKinds());
         page.addAttribute(
-                "weekdays",
-                List.of("MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY", "SATURDAY", "SUNDAY"));
+                "weekdays", List.of("MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY", "SATURDAY", "SUNDAY"));
         page.addAttribute("entered", entered);
         return "site-change";
     }

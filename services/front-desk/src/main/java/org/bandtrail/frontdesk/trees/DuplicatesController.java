@@ -91,9 +91,14 @@ class DuplicatesController {
             var body = form.body().text("reason");
             if (merging) {
                 twice.tell()
-                        .send("/tree-duplicates/merge", body.put("kept", kept).put("merged", merged).done());
+                        .send(
+                                "/tree-duplicates/merge",
+                                body.put("kept", kept).put("merged", merged).done());
             } else {
-                twice.tell().send("/tree-duplicates/apart", body.text("first", "second").done());
+                twice.tell()
+                        .send(
+                                "/tree-duplicates/apart",
+                                body.text("first", "second").done());
             }
         });
         if (back.isPresent()) {

@@ -100,8 +100,7 @@ class ImportController {
     /** How far a large import is; until its end the browser asks again by itself, without any script. */
     @GetMapping("/import/{importId}")
     String progress(@PathVariable String importId, Model page, HttpServletResponse response) {
-        Installs.Import one =
-                installs.tell().get("/tree-imports/" + importId, Map.of(), Installs.Import.class);
+        Installs.Import one = installs.tell().get("/tree-imports/" + importId, Map.of(), Installs.Import.class);
         if (one.stored() == null && one.progress() != null) {
             response.setHeader("Refresh", "3");
         }

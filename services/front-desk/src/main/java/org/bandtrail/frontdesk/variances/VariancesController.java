@@ -36,10 +36,7 @@ class VariancesController {
         return "variances";
     }
 
-    private static void add(
-            Map<String, Long> totals,
-            @Nullable String currency,
-            @Nullable Long minor) {
+    private static void add(Map<String, Long> totals, @Nullable String currency, @Nullable Long minor) {
         if (currency != null && minor != null) {
             totals.merge(currency, minor, Long::sum);
         }

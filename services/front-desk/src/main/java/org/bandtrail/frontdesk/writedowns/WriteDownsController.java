@@ -40,7 +40,9 @@ class WriteDownsController {
             @RequestParam(defaultValue = "REEL") String holding,
             @RequestParam(defaultValue = "") String id) {
         return shown(
-                page, after, Entered.fresh(Map.of("holding", holding, "id", id.strip().toUpperCase(Locale.ROOT))));
+                page,
+                after,
+                Entered.fresh(Map.of("holding", holding, "id", id.strip().toUpperCase(Locale.ROOT))));
     }
 
     @GetMapping("/write-downs.{ending:csv|xlsx}")
@@ -102,7 +104,8 @@ class WriteDownsController {
                 page.addAttribute(
                         "worth",
                         invoicing.worth(
-                                entered.value("holding"), entered.value("id").strip().toUpperCase(Locale.ROOT)));
+                                entered.value("holding"),
+                                entered.value("id").strip().toUpperCase(Locale.ROOT)));
             } catch (NeighbourRefused unknown) {
                 // A form that came back with its own reason keeps that one; both would be about the same label.
                 looked = entered.problem() == null ? Entered.again(entered.values(), unknown.problem()) : entered;

@@ -43,8 +43,9 @@ class MapDrawingTest {
         MapSettings settings = new MapSettings("https://tiles.example/{z}/{x}/{y}.png", null);
         Projection projection = Projection.fitting(SQUARE, 960, 600);
         List<MapTiles.Tile> tiles = MapTiles.behind(projection, settings);
-        assertThat(tiles).hasSizeBetween(4, 40).allSatisfy(tile -> assertThat(tile.address())
-                .startsWith("https://tiles.example/19/"));
+        assertThat(tiles)
+                .hasSizeBetween(4, 40)
+                .allSatisfy(tile -> assertThat(tile.address()).startsWith("https://tiles.example/19/"));
         // Column and row of zoom 1: the north-west quarter of the world is tile 0/0
         assertThat(MapTiles.column(-75.34, 1)).isZero();
         assertThat(MapTiles.row(40.44, 1)).isZero();
@@ -56,7 +57,8 @@ class MapDrawingTest {
     void without_an_address_nothing_is_loaded_from_elsewhere_and_a_wrong_one_is_refused() {
         assertThat(new MapSettings(null, null).on()).isFalse();
         assertThat(new MapSettings(" ", null).pictureSource()).isEmpty();
-        assertThatThrownBy(() -> new MapSettings("https://tiles.example/", null)).hasMessageContaining("{z}");
+        assertThatThrownBy(() -> new MapSettings("https://tiles.example/", null))
+                .hasMessageContaining("{z}");
         assertThatThrownBy(() -> new MapSettings("/{z}/{x}/{y}", null)).hasMessageContaining("https://");
     }
 

@@ -78,7 +78,8 @@ class HistoryTest {
         if (revision == Integer.parseInt(file.revision())) {
             assertThat(JSON.readTree(written.getData())).isEqualTo(file.json());
         } else {
-            assertThat(today(file).getType().getRevision()).isEqualTo(written.getType().getRevision());
+            assertThat(today(file).getType().getRevision())
+                    .isEqualTo(written.getType().getRevision());
         }
     }
 

@@ -39,8 +39,7 @@ class StoredHistoryTest {
 
             assertThat(event).as(file.fileName()).isInstanceOf(Record.class);
             String today = serializer.serialize(event, String.class).getData();
-            if (file.revision().equals(
-                    serializer.typeForClass(event.getClass()).getRevision())) {
+            if (file.revision().equals(serializer.typeForClass(event.getClass()).getRevision())) {
                 GoldenJson.assertSame(file.fileName(), file.text(), today);
             } else {
                 assertThat(files).anyMatch(each -> sameShape(each, file.storedName(), today));

@@ -57,8 +57,7 @@ public final class Moved {
      *
      * @param at when the books learnt of it; by this it can be taken back
      */
-    public record Put(
-            String place, long quantity, @Nullable Instant at) {}
+    public record Put(String place, long quantity, @Nullable Instant at) {}
 
     /**
      * What a vehicle took or gave.

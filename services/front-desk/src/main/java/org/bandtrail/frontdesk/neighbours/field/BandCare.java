@@ -21,8 +21,7 @@ public final class BandCare {
     }
 
     /** How many bands are past the day by which they must be off, and how many are near it. */
-    public record Alarm(
-            long past, long near, @Nullable LocalDate first, int noticeDays, String source) {}
+    public record Alarm(long past, long near, @Nullable LocalDate first, int noticeDays, String source) {}
 
     /** A piece of mesh that is used again; history comes with one piece only. Lengths in mm. */
     public record MeshPiece(
@@ -40,7 +39,11 @@ public final class BandCare {
 
     /** One line of the history of a piece. */
     public record Step(
-            String what, Instant happenedAt, @Nullable String by, @Nullable String bandId, String note) {}
+            String what,
+            Instant happenedAt,
+            @Nullable String by,
+            @Nullable String bandId,
+            String note) {}
 
     /** The piece an entry was about. */
     public record Kept(String pieceId) {}

@@ -29,8 +29,7 @@ public final class CutPlanning {
 
     /** All of them, page after page. */
     public List<Cuts.Row> allPlans() {
-        return neighbour.everything(
-                after -> neighbour.get("/cut-plans", Rows.withAfter(Map.of(), after), PLANS));
+        return neighbour.everything(after -> neighbour.get("/cut-plans", Rows.withAfter(Map.of(), after), PLANS));
     }
 
     /** One plan with its reels and pieces. */

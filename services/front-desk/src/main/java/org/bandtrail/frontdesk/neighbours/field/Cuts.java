@@ -33,14 +33,17 @@ public final class Cuts {
     public record Whole(Row plan, Parts parts) {}
 
     /** What was drawn. */
-    public record Parts(
-            String measure, Use use, int policyVersion, List<Tree> trees, List<Material> materials) {}
+    public record Parts(String measure, Use use, int policyVersion, List<Tree> trees, List<Material> materials) {}
 
     /** The kind of device, the programme and the pest. */
-    public record Use(String device, @Nullable String programme, @Nullable String pest) {}
+    public record Use(
+            String device,
+            @Nullable String programme,
+            @Nullable String pest) {}
 
     /** A tree, in the order of the walk. */
-    public record Tree(String treeId, String siteId, String tag, long girthMm, int bands, long fasteners, long others) {}
+    public record Tree(
+            String treeId, String siteId, String tag, long girthMm, int bands, long fasteners, long others) {}
 
     /** What is cut from one material. */
     public record Material(
@@ -65,8 +68,7 @@ public final class Cuts {
          * @throws IllegalStateException if the plan has none, which no kept plan does
          */
         public Piece piece(String treeId, int position) {
-            return pieces()
-                    .filter(piece -> piece.treeId().equals(treeId) && piece.position() == position)
+            return pieces().filter(piece -> piece.treeId().equals(treeId) && piece.position() == position)
                     .findFirst()
                     .orElseThrow(() -> new IllegalStateException(
                             "There is no piece of %s for band %d of %s.".formatted(material, position, treeId)));

@@ -43,10 +43,7 @@ public final class Ground {
 
     /** A day that differs; closed without times. */
     public record SingleDay(
-            LocalDate day,
-            @Nullable String from,
-            @Nullable String until,
-            String reason) {}
+            LocalDate day, @Nullable String from, @Nullable String until, String reason) {}
 
     /** A hazard of a site with its kind. */
     public record HazardHere(Hazard hazard, HazardKind kind) {}
@@ -55,7 +52,11 @@ public final class Ground {
     public record Hazard(String kind, String note) {}
 
     /** A kind of hazard with its caution. */
-    public record HazardKind(String kind, String name, String caution, @Nullable String source) {}
+    public record HazardKind(
+            String kind,
+            String name,
+            String caution,
+            @Nullable String source) {}
 
     /** The kinds there are. */
     public record HazardKinds(List<HazardKind> rows) {}

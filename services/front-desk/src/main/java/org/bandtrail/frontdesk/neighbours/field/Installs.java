@@ -43,7 +43,8 @@ public final class Installs {
             @Nullable List<MergedTree> merged) {}
 
     /** A tree that turned out to be another one. */
-    public record MergedTree(String treeId, String tag, @Nullable Instant mergedAt) {}
+    public record MergedTree(
+            String treeId, String tag, @Nullable Instant mergedAt) {}
 
     /** One line of a tree's history; treeId is the tree for which it was written, perhaps one merged into it. */
     public record TreeStep(
@@ -95,7 +96,9 @@ public final class Installs {
 
         /** What was found about it and is still so. */
         public List<Flag> openFlags() {
-            return flags == null ? List.of() : flags.stream().filter(Flag::isOpen).toList();
+            return flags == null
+                    ? List.of()
+                    : flags.stream().filter(Flag::isOpen).toList();
         }
 
         /** What was found about it when it was fitted and has settled since. */
@@ -108,7 +111,9 @@ public final class Installs {
 
     /** Something odd about a fact that was accepted all the same. */
     public record Flag(
-            @Nullable String flag, @Nullable String message, @Nullable Boolean open) {
+            @Nullable String flag,
+            @Nullable String message,
+            @Nullable Boolean open) {
         /** Something odd that is so now. */
         public Flag(@Nullable String flag, @Nullable String message) {
             this(flag, message, null);
@@ -178,8 +183,7 @@ public final class Installs {
             @Nullable String advice) {}
 
     /** A kept file: its columns and what they probably mean, by the names of the form's fields. */
-    public record ImportFile(
-            String fileId, List<String> columns, List<String> notes, Map<String, String> proposal) {}
+    public record ImportFile(String fileId, List<String> columns, List<String> notes, Map<String, String> proposal) {}
 
     /** Trees stored so far, of how many, and whether that is all. */
     public record Stored(long stored, long total, boolean finished) {}

@@ -30,7 +30,8 @@ public record Mapped(
             long bandsUp) {}
 
     /** A tree with what hangs on it: NO_BAND, BAND_UP, DUE. */
-    public record Tree(String treeId, String siteId, String tag, String species, double lat, double lon, String state) {}
+    public record Tree(
+            String treeId, String siteId, String tag, String species, double lat, double lon, String state) {}
 
     /** Trees gathered in one place, by what hangs on them. */
     public record Cluster(double lat, double lon, Box box, long noBand, long bandUp, long due) {

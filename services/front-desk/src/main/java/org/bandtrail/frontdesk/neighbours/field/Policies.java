@@ -53,11 +53,7 @@ public final class Policies {
     public record Difference(String name, String label, String unit, Object was, Object now) {}
 
     /** One version whole; against is the version it is compared with, null if none came before. */
-    public record Whole(
-            Version policy,
-            @Nullable Integer against,
-            List<Value> values,
-            List<Difference> differences) {}
+    public record Whole(Version policy, @Nullable Integer against, List<Value> values, List<Difference> differences) {}
 
     /** What is asked before a version is published. */
     public record Check(List<Problem.Question> questions) {}
@@ -95,7 +91,8 @@ public final class Policies {
 
     /** One version; against null for the one it replaced. */
     public Whole version(int version, @Nullable Integer against) {
-        return neighbour.get(PATH + "/" + version, against == null ? Map.of() : Map.of("against", against), Whole.class);
+        return neighbour.get(
+                PATH + "/" + version, against == null ? Map.of() : Map.of("against", against), Whole.class);
     }
 
     /** The version of the house that holds today. */

@@ -44,7 +44,9 @@ public final class Sites {
 
     /** The kinds of hazards. */
     public List<Ground.HazardKind> hazardKinds() {
-        return neighbour.get("/hazard-kinds", Map.of(), Ground.HazardKinds.class).rows();
+        return neighbour
+                .get("/hazard-kinds", Map.of(), Ground.HazardKinds.class)
+                .rows();
     }
 
     /** How every site stands on a day. */

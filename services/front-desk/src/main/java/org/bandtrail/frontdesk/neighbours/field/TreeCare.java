@@ -29,8 +29,7 @@ public final class TreeCare {
     public record Key(String pest, int version, String source) {}
 
     /** One answer of a question, with the name of its drawing. */
-    public record Choice(
-            String id, String text, @Nullable String drawing) {}
+    public record Choice(String id, String text, @Nullable String drawing) {}
 
     /** A question of a key. */
     public record Question(String id, String text, String help, List<Choice> answers) {}
@@ -39,12 +38,10 @@ public final class TreeCare {
     public record Answer(String question, String answer) {}
 
     /** What the answers say: HOST, NOT_HOST or UNSURE. */
-    public record Verdict(
-            String outcome, @Nullable String species, int confidencePercent) {}
+    public record Verdict(String outcome, @Nullable String species, int confidencePercent) {}
 
     /** The next question, null at the end of the key. */
-    public record Next(
-            @Nullable Question question, int number, int of, Verdict soFar) {}
+    public record Next(@Nullable Question question, int number, int of, Verdict soFar) {}
 
     /** A stored check. */
     public record Check(
@@ -127,7 +124,9 @@ public final class TreeCare {
 
     /** Every host check of a tree, the latest first. */
     public List<Check> checks(String treeId) {
-        return neighbour.get("/host-checks", Map.of("tree", treeId), Checks.class).rows();
+        return neighbour
+                .get("/host-checks", Map.of("tree", treeId), Checks.class)
+                .rows();
     }
 
     /** Bands up on trees that did not pass. */
@@ -147,12 +146,16 @@ public final class TreeCare {
 
     /** What to ask before this measurement is stored. */
     public List<Problem.Question> girthQuestions(String treeId, Map<String, ? extends @Nullable Object> measured) {
-        return neighbour.get("/trees/" + treeId + "/girths/check", measured, Questions.class).questions();
+        return neighbour
+                .get("/trees/" + treeId + "/girths/check", measured, Questions.class)
+                .questions();
     }
 
     /** The photos of a tree, a band or a site, the latest first. */
     public List<Photo> photos(String of, String subject) {
-        return neighbour.get("/photos", Map.of("of", of, "subject", subject), PhotoRows.class).rows();
+        return neighbour
+                .get("/photos", Map.of("of", of, "subject", subject), PhotoRows.class)
+                .rows();
     }
 
     /** The picture as JPEG. */

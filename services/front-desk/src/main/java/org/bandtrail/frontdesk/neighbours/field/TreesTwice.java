@@ -76,8 +76,7 @@ public final class TreesTwice {
 
     /** All such pairs, page after page. */
     public List<Pair> allFound(Map<String, String> asked) {
-        return neighbour.everything(
-                after -> neighbour.get("/tree-duplicates", Rows.withAfter(asked, after), PAIRS));
+        return neighbour.everything(after -> neighbour.get("/tree-duplicates", Rows.withAfter(asked, after), PAIRS));
     }
 
     /** What was decided and holds, the latest first. */

@@ -48,7 +48,6 @@ public final class WorkPlanning {
 
     /** The trees of a site that a plan can choose from. */
     public Rows<Installs.Tree> choice(String site, String only, String text) {
-        return neighbour.get(
-                "/trees", Map.of("site", site, "only", only, "q", text, "limit", LONGEST_PAGE), TREES);
+        return neighbour.get("/trees", Map.of("site", site, "only", only, "q", text, "limit", LONGEST_PAGE), TREES);
     }
 }

@@ -59,12 +59,7 @@ public final class LandedCosts {
             Instant happenedAt) {}
 
     /** What is left of a reel (mm) or batch (pieces), and what it stands at: the most a write-down can take. */
-    public record Worth(
-            String holding,
-            String id,
-            @Nullable String materialCode,
-            long quantity,
-            Money worth) {
+    public record Worth(String holding, String id, @Nullable String materialCode, long quantity, Money worth) {
         /** Whether it is a reel. */
         public boolean reel() {
             return holding.equals("reel");

@@ -123,7 +123,10 @@ class BandBooks {
     }
 
     /** By what the policy of a fitting is looked up. */
-    private record Asked(LocalDate day, @Nullable String programme, @Nullable String pest) {
+    private record Asked(
+            LocalDate day,
+            @Nullable String programme,
+            @Nullable String pest) {
         static Asked of(Dated dated) {
             FitDetails details = dated.fitting().details();
             return new Asked(

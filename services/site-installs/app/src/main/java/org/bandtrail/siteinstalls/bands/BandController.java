@@ -32,8 +32,7 @@ final class BandController {
     private final Removals removals;
     private final Clock clock;
 
-    BandController(
-            Work work, BandIntake intake, BandBooks books, Bands bands, Removals removals, Clock clock) {
+    BandController(Work work, BandIntake intake, BandBooks books, Bands bands, Removals removals, Clock clock) {
         this.work = work;
         this.intake = intake;
         this.books = books;

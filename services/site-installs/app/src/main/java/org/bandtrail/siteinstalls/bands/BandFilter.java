@@ -33,8 +33,11 @@ public record BandFilter(
     String sql(@Nullable String after) {
         StringBuilder sql = new StringBuilder("SELECT * FROM band WHERE TRUE");
         add(sql, site, " AND site_id = :site");
-        add(sql, tree, " AND tree_id = ANY (ARRAY(SELECT :tree UNION ALL"
-                + " SELECT other.tree_id FROM tree AS other WHERE other.merged_into = :tree))");
+        add(
+                sql,
+                tree,
+                " AND tree_id = ANY (ARRAY(SELECT :tree UNION ALL"
+                        + " SELECT other.tree_id FROM tree AS other WHERE other.merged_into = :tree))");
         add(sql, state, " AND state = :state");
         add(sql, device, " AND device = :device");
         add(

@@ -137,7 +137,8 @@ final class CutCheck {
             return;
         }
         List<String> differing = new ArrayList<>();
-        differs("tape", fitting.tape(), tapeProposed, policy.tape().overlap().mm()).ifPresent(differing::add);
+        differs("tape", fitting.tape(), tapeProposed, policy.tape().overlap().mm())
+                .ifPresent(differing::add);
         // A piece of reused mesh has the length it has; that is reason enough.
         if (fitting.mesh() != null && fitting.meshPiece() == null) {
             differs("mesh", fitting.mesh(), meshProposed, policy.mesh().extra().mm() / 2)

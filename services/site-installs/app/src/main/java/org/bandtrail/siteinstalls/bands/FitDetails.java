@@ -50,9 +50,8 @@ public record FitDetails(
             throw new IllegalArgumentException("The device has no name. Leave it out for a sticky band.");
         }
         if (position < 1 || position > HIGHEST_POSITION) {
-            throw new IllegalArgumentException(
-                    "The position [%d] is not on a trunk. Count from 1, the lowest, to %d."
-                            .formatted(position, HIGHEST_POSITION));
+            throw new IllegalArgumentException("The position [%d] is not on a trunk. Count from 1, the lowest, to %d."
+                    .formatted(position, HIGHEST_POSITION));
         }
         if (seam != null && seam.isNegative()) {
             throw new IllegalArgumentException("The seam [%s] is below zero.".formatted(seam));

@@ -36,7 +36,8 @@ final class FitDetailsColumns {
                         .toArray(String[]::new),
                 rows.stream().map(FitDetailsColumns::seam).toArray(Long[]::new),
                 rows.stream()
-                        .map(row -> row.fit() == null ? null : row.fit().details().guardClosedBelow())
+                        .map(row ->
+                                row.fit() == null ? null : row.fit().details().guardClosedBelow())
                         .toArray(Boolean[]::new),
                 rows.stream().map(text(FitDetails::programme)).toArray(String[]::new),
                 rows.stream().map(text(FitDetails::pest)).toArray(String[]::new),

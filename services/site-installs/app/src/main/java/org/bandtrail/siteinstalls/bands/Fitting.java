@@ -68,34 +68,12 @@ public record Fitting(
             Piece tape,
             @Nullable Piece mesh,
             @Nullable Fasteners fasteners) {
-        this(
-                bandId,
-                treeId,
-                siteId,
-                crewId,
-                personId,
-                girth,
-                height,
-                tape,
-                mesh,
-                fasteners,
-                FitDetails.USUAL);
+        this(bandId, treeId, siteId, crewId, personId, girth, height, tape, mesh, fasteners, FitDetails.USUAL);
     }
 
     /** The same fitting with other details. */
     public Fitting with(FitDetails told) {
         return new Fitting(
-                bandId,
-                treeId,
-                siteId,
-                crewId,
-                personId,
-                girth,
-                height,
-                tape,
-                mesh,
-                fasteners,
-                told,
-                meshPiece);
+                bandId, treeId, siteId, crewId, personId, girth, height, tape, mesh, fasteners, told, meshPiece);
     }
 }

@@ -37,7 +37,8 @@ final class MeshPieceCheck {
                     pieceId,
                     "Piece %s was found to be scrap. A guard with holes lets animals in.".formatted(pieceId)));
         }
-        if (!known.reelId().equals(mesh.reelId().value()) || known.lengthMm() < mesh.length().mm()) {
+        if (!known.reelId().equals(mesh.reelId().value())
+                || known.lengthMm() < mesh.length().mm()) {
             findings.add(Finding.of(
                     BandFlag.MESH_PIECE_DIFFERS,
                     pieceId,

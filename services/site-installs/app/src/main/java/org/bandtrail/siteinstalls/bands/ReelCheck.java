@@ -2,7 +2,6 @@ package org.bandtrail.siteinstalls.bands;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.bandtrail.kernel.Length;
 import org.bandtrail.kernel.MaterialKind;
 import org.bandtrail.siteinstalls.devices.DevicePart;
 import org.bandtrail.siteinstalls.knownreels.KnownReel;
@@ -51,7 +50,8 @@ final class ReelCheck {
                     tape,
                     "Reel %s holds %s, no %s. Perhaps tape and mesh are swapped."
                             .formatted(tape.reelId(), words(reel.kind()), words(around)));
-        } else if (around == MaterialKind.TAPE && reel.width().compareTo(policy.tape().widest()) > 0) {
+        } else if (around == MaterialKind.TAPE
+                && reel.width().compareTo(policy.tape().widest()) > 0) {
             add(
                     BandFlag.TAPE_TOO_WIDE,
                     tape,

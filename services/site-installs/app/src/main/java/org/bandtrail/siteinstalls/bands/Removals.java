@@ -27,8 +27,7 @@ public class Removals {
      * @param noticeDays what near means
      * @param source where these days come from
      */
-    public record Alarm(
-            long past, long near, @Nullable LocalDate first, int noticeDays, String source) {}
+    public record Alarm(long past, long near, @Nullable LocalDate first, int noticeDays, String source) {}
 
     /** The last day that still counts as near on this day. */
     public LocalDate lastDay(LocalDate today) {

@@ -26,7 +26,8 @@ public record Boundary(List<List<Corner>> rings) {
     /** The ground without its holes, in whole square decimetres (100 = 1 square metre), rounded. */
     public long areaDm2() {
         double outside = measured(rings.getFirst()).area;
-        double holes = rings.stream().skip(1).mapToDouble(ring -> measured(ring).area).sum();
+        double holes =
+                rings.stream().skip(1).mapToDouble(ring -> measured(ring).area).sum();
         return Math.round((Math.abs(outside) - Math.abs(holes)) * DM2_PER_M2);
     }
 

@@ -84,7 +84,9 @@ public final class BoundaryReader {
     }
 
     private static Corner corner(JsonNode position, int ring, int place) {
-        if (position.size() < 2 || !position.path(0).isNumber() || !position.path(1).isNumber()) {
+        if (position.size() < 2
+                || !position.path(0).isNumber()
+                || !position.path(1).isNumber()) {
             throw new IllegalArgumentException(
                     "Position %d of ring %d is %s. Give longitude, then latitude, as two numbers."
                             .formatted(place + 1, ring + 1, position));
@@ -108,9 +110,10 @@ public final class BoundaryReader {
         if (againstClock == (number == 0)) {
             return ring;
         }
-        notes.add(number == 0
-                ? "The outside ran with the clock and was turned; GeoJSON wants it against the clock."
-                : "Hole %d ran against the clock and was turned.".formatted(number));
+        notes.add(
+                number == 0
+                        ? "The outside ran with the clock and was turned; GeoJSON wants it against the clock."
+                        : "Hole %d ran against the clock and was turned.".formatted(number));
         return ring.reversed();
     }
 

@@ -65,8 +65,7 @@ public record Consent(
 
     private ConsentEvent asked(Ask ask) {
         mustBe(state == State.NEW, ask, "Give the new question an identity of its own.");
-        return new ConsentAsked(
-                ask.consentId(), ask.siteId(), ask.contactId(), ask.scope(), ask.by(), ask.when());
+        return new ConsentAsked(ask.consentId(), ask.siteId(), ask.contactId(), ask.scope(), ask.by(), ask.when());
     }
 
     private ConsentEvent given(Give give) {
@@ -89,8 +88,7 @@ public record Consent(
 
     private ConsentEvent declined(Decline decline) {
         mustBe(state == State.ASKED, decline, "Only a question can be declined; a consent is withdrawn.");
-        return new ConsentDeclined(
-                decline.consentId(), decline.reason().strip(), decline.by(), decline.when());
+        return new ConsentDeclined(decline.consentId(), decline.reason().strip(), decline.by(), decline.when());
     }
 
     private ConsentEvent renewed(Renew renew) {
@@ -129,12 +127,10 @@ public record Consent(
         }
         return switch (event) {
             case ConsentAsked asked -> new Consent(State.ASKED, asked.siteId(), null, null, null);
-            case ConsentGiven given ->
-                new Consent(State.GIVEN, given.siteId(), given.from(), given.until(), null);
+            case ConsentGiven given -> new Consent(State.GIVEN, given.siteId(), given.from(), given.until(), null);
             case ConsentDeclined declined -> new Consent(State.DECLINED, siteId, null, null, null);
             case ConsentRenewed renewed -> new Consent(State.GIVEN, siteId, from, renewed.until(), null);
-            case ConsentWithdrawn withdrawn ->
-                new Consent(State.WITHDRAWN, siteId, from, until, withdrawn.from());
+            case ConsentWithdrawn withdrawn -> new Consent(State.WITHDRAWN, siteId, from, until, withdrawn.from());
         };
     }
 

@@ -45,7 +45,13 @@ final class ConsentProjection implements Projection {
             switch ((ConsentEvent) stored.payload()) {
                 case ConsentAsked asked -> {
                     asked(asked);
-                    step(position, asked, "asked", asked.by(), asked.when(), asked.scope().words());
+                    step(
+                            position,
+                            asked,
+                            "asked",
+                            asked.by(),
+                            asked.when(),
+                            asked.scope().words());
                 }
                 case ConsentGiven given -> {
                     given(given);

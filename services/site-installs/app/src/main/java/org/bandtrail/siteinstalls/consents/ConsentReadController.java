@@ -94,8 +94,8 @@ final class ConsentReadController {
                 new Standings.Warning(request.since(), request.days(), request.source(), request.reason());
         return work.once(request.commandId(), request, Standings.Warning.class, () -> {
             if (!standings.warn(warning, person.id().value())) {
-                throw new IllegalArgumentException("There is a figure from [%s] on already. Choose another day."
-                        .formatted(request.since()));
+                throw new IllegalArgumentException(
+                        "There is a figure from [%s] on already. Choose another day.".formatted(request.since()));
             }
             return warning;
         });

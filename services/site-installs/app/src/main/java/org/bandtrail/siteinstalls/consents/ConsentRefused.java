@@ -87,8 +87,9 @@ public abstract sealed class ConsentRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         SiteClosed(SiteId siteId, LocalDate day, LocalDate closed) {
-            super("Nothing is planned at site [%s] for %s: it is closed from %s. Choose an earlier day, or open it again."
-                    .formatted(siteId, day, closed));
+            super(
+                    "Nothing is planned at site [%s] for %s: it is closed from %s. Choose an earlier day, or open it again."
+                            .formatted(siteId, day, closed));
         }
 
         @Override

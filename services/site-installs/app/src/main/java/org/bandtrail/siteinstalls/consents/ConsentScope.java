@@ -41,8 +41,8 @@ public record ConsentScope(List<Activity> activities, List<String> pests, String
             }
         }
         if (area.length() > LONGEST_AREA) {
-            throw new IllegalArgumentException("The area has %d characters. Describe it with at most %d."
-                    .formatted(area.length(), LONGEST_AREA));
+            throw new IllegalArgumentException(
+                    "The area has %d characters. Describe it with at most %d.".formatted(area.length(), LONGEST_AREA));
         }
     }
 

@@ -124,6 +124,9 @@ public class Consents {
                 : "Known: %s."
                         .formatted(String.join(
                                 "; ",
-                                all.stream().limit(3).map(consent -> ConsentWords.of(consent, day)).toList()));
+                                all.stream()
+                                        .limit(3)
+                                        .map(consent -> ConsentWords.of(consent, day))
+                                        .toList()));
     }
 }

@@ -29,6 +29,7 @@ class Standings {
                 ORDER BY least(valid_until, withdrawn_from - 1) DESC NULLS FIRST, consent_id LIMIT 1
             ) AS holding ON true
             """;
+
     private final JdbcClient jdbc;
 
     Standings(JdbcClient jdbc) {
@@ -84,8 +85,7 @@ class Standings {
 
     private static SiteStanding standing(ResultSet row, LocalDate day, int warnDays) throws SQLException {
         @Nullable String consentId = row.getString("consent_id");
-        @Nullable
-        LocalDate lastDay = row.getObject(consentId == null ? "ended_on" : "last_day", LocalDate.class);
+        @Nullable LocalDate lastDay = row.getObject(consentId == null ? "ended_on" : "last_day", LocalDate.class);
         long bandsUp = row.getLong("bands_up");
         return new SiteStanding(
                 row.getString("site_id"),

@@ -61,8 +61,7 @@ final class ContactController {
         return contacts.find(contactId).orElseThrow(() -> new NoSuch("contact", contactId));
     }
 
-    record Correct(
-            @NotNull UUID commandId, @NotNull ContactDetails contact) {}
+    record Correct(@NotNull UUID commandId, @NotNull ContactDetails contact) {}
 
     record Erase(@NotNull UUID commandId) {}
 

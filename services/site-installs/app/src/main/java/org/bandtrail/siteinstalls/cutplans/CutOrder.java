@@ -38,7 +38,8 @@ record CutOrder(
         Duration patience) {
 
     /** The item of what is cut from this material, null if nothing is. */
-    @Nullable MaterialCode item(MaterialKind kind) {
+    @Nullable
+    MaterialCode item(MaterialKind kind) {
         return kind == MaterialKind.TAPE ? tape : mesh;
     }
 

@@ -156,7 +156,8 @@ final class CutPlanController {
             }
             return new CutOrder(
                     planId == null
-                            ? new CutPlanId("CP-" + commandId.toString().substring(24).toUpperCase(java.util.Locale.ROOT))
+                            ? new CutPlanId(
+                                    "CP-" + commandId.toString().substring(24).toUpperCase(java.util.Locale.ROOT))
                             : planId,
                     depotId,
                     day,
@@ -170,7 +171,10 @@ final class CutPlanController {
         }
     }
 
-    record Tree(@NotNull TreeId treeId, @Nullable Integer bands, @Nullable Length girth) {
+    record Tree(
+            @NotNull TreeId treeId,
+            @Nullable Integer bands,
+            @Nullable Length girth) {
         CutOrder.Wanted wanted() {
             return new CutOrder.Wanted(treeId, Objects.requireNonNullElse(bands, 1), girth);
         }

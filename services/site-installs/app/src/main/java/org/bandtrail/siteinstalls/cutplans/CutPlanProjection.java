@@ -26,7 +26,8 @@ final class CutPlanProjection implements Projection {
     }
 
     /** A piece and the reel it comes off, null if none does. */
-    private record Cut(MaterialCuts of, PlannedPiece piece, @Nullable String reel) {}
+    private record Cut(
+            MaterialCuts of, PlannedPiece piece, @Nullable String reel) {}
 
     @Override
     public String name() {
@@ -58,7 +59,8 @@ final class CutPlanProjection implements Projection {
     }
 
     private void insert(Drawn drawn) {
-        List<Cut> cuts = drawn.materials().stream().flatMap(CutPlanProjection::cuts).toList();
+        List<Cut> cuts =
+                drawn.materials().stream().flatMap(CutPlanProjection::cuts).toList();
         int cut = (int) cuts.stream().filter(each -> each.reel() != null).count();
         jdbc.sql("""
                         INSERT INTO cut_plan (plan_id, depot_id, day, state, trees, pieces, uncut, loss_mm,
@@ -85,7 +87,8 @@ final class CutPlanProjection implements Projection {
                                 drawn.measure().name(),
                                 drawn.use(),
                                 drawn.policyVersion(),
-                                drawn.trees(), drawn.materials())))
+                                drawn.trees(),
+                                drawn.materials())))
                 .update();
         insertPieces(drawn.planId(), cuts);
     }
@@ -106,8 +109,9 @@ final class CutPlanProjection implements Projection {
     }
 
     private static Stream<Cut> cuts(MaterialCuts of) {
-        Stream<Cut> cut = of.reels().stream().flatMap(reel -> reel.pieces().stream()
-                .map(piece -> new Cut(of, piece, reel.reelId().value())));
+        Stream<Cut> cut = of.reels().stream()
+                .flatMap(reel -> reel.pieces().stream()
+                        .map(piece -> new Cut(of, piece, reel.reelId().value())));
         Stream<Cut> uncut =
                 Stream.concat(of.uncut().stream(), of.tooLong().stream()).map(piece -> new Cut(of, piece, null));
         return Stream.concat(cut, uncut);

@@ -19,8 +19,7 @@ public abstract sealed class CutPlanRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         AlreadyDrawn(CutPlanId planId) {
-            super("Cut plan [%s] exists already. Give the new one another name."
-                    .formatted(planId));
+            super("Cut plan [%s] exists already. Give the new one another name.".formatted(planId));
         }
 
         @Override
@@ -34,8 +33,7 @@ public abstract sealed class CutPlanRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         Unknown(CutPlanId planId) {
-            super("Cut plan [%s] does not exist. Draw it first."
-                    .formatted(planId));
+            super("Cut plan [%s] does not exist. Draw it first.".formatted(planId));
         }
 
         @Override
@@ -74,8 +72,7 @@ public abstract sealed class CutPlanRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         DoesNotAddUp(CutPlanId planId, MaterialCode material, String wrong) {
-            super("Cut plan [%s] is not kept: of %s, %s. Draw it again."
-                    .formatted(planId, material, wrong));
+            super("Cut plan [%s] is not kept: of %s, %s. Draw it again.".formatted(planId, material, wrong));
         }
 
         @Override
@@ -109,8 +106,7 @@ public abstract sealed class CutPlanRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         StandsElsewhere(CutPlanId planId, String wish, CutPlan.State state) {
-            super("Cut plan [%s] cannot be %s, it is %s."
-                    .formatted(planId, wish, state.words()));
+            super("Cut plan [%s] cannot be %s, it is %s.".formatted(planId, wish, state.words()));
         }
 
         @Override
@@ -144,8 +140,7 @@ public abstract sealed class CutPlanRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         TreeUnfit(TreeId treeId, String why) {
-            super("Tree [%s] is not planned: %s."
-                    .formatted(treeId, why));
+            super("Tree [%s] is not planned: %s.".formatted(treeId, why));
         }
 
         @Override
@@ -179,8 +174,7 @@ public abstract sealed class CutPlanRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         ReelsTaken(CutPlanId planId, String reels) {
-            super("Cut plan [%s] cannot be agreed: %s. Draw it again with what is there now."
-                    .formatted(planId, reels));
+            super("Cut plan [%s] cannot be agreed: %s. Draw it again with what is there now.".formatted(planId, reels));
         }
 
         @Override

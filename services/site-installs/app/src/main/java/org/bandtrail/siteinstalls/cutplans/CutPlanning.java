@@ -120,7 +120,8 @@ final class CutPlanning {
         }
         Map<String, ReelThere> reels = new HashMap<>();
         List<Stock> there = reels(order, material, reels);
-        long newReel = reels.values().stream().mapToLong(ReelThere::receivedMm).max().orElse(0);
+        long newReel =
+                reels.values().stream().mapToLong(ReelThere::receivedMm).max().orElse(0);
         Length usableFrom = length.apply(lengths.girth().minimum());
         CuttingJob job = new CuttingJob(
                 asked,

@@ -40,14 +40,14 @@ public class CutPlans {
     public Optional<CutPlanView.Whole> whole(CutPlanId planId) {
         return jdbc.sql("SELECT * FROM cut_plan WHERE plan_id = ?")
                 .param(planId.value())
-                .query((row, number) -> new CutPlanView.Whole(
-                        row(row, number), PartsJson.read(row.getString("parts"))))
+                .query((row, number) -> new CutPlanView.Whole(row(row, number), PartsJson.read(row.getString("parts"))))
                 .optional();
     }
 
     /** Those of the reels that an agreed plan binds. */
     public Set<ReelId> bound(Collection<ReelId> reels) {
-        return jdbc.sql("SELECT reel_id FROM cut_plan_bound_reel WHERE reel_id = ANY (?)")
+        return jdbc
+                .sql("SELECT reel_id FROM cut_plan_bound_reel WHERE reel_id = ANY (?)")
                 .param(reels.stream().map(ReelId::value).toArray(String[]::new))
                 .query((row, number) -> new ReelId(row.getString(1)))
                 .list()
@@ -64,9 +64,7 @@ public class CutPlans {
         String[] ids = reels.stream().map(ReelId::value).sorted().toArray(String[]::new);
         jdbc.sql("""
                         INSERT INTO cut_plan_bound_reel (reel_id, plan_id) SELECT unnest(?), ?
-                        ON CONFLICT DO NOTHING""")
-                .params(ids, planId.value())
-                .update();
+                        ON CONFLICT DO NOTHING""").params(ids, planId.value()).update();
         return jdbc.sql("SELECT reel_id FROM cut_plan_bound_reel WHERE reel_id = ANY (?) AND plan_id <> ?")
                 .params(ids, planId.value())
                 .query((row, number) -> new ReelId(row.getString(1)))

@@ -10,7 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param pest EPPO code, null if not said
  */
 public record CutUse(
-        @Nullable String device, @Nullable String programme, @Nullable String pest) {
+        @Nullable String device,
+        @Nullable String programme,
+        @Nullable String pest) {
 
     /** The same for a certain kind of device. */
     CutUse with(String chosen) {

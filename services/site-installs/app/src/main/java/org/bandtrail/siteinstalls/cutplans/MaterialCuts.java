@@ -47,7 +47,11 @@ public record MaterialCuts(
      * @param longReels reels each for one piece that no reel is long enough for
      * @param longest the longest of those pieces, zero if there is none
      */
-    public record ToBuy(int reels, @JsonProperty("reelLengthMm") Length reelLength, int longReels, @JsonProperty("longestMm") Length longest) {
+    public record ToBuy(
+            int reels,
+            @JsonProperty("reelLengthMm") Length reelLength,
+            int longReels,
+            @JsonProperty("longestMm") Length longest) {
         /** Whether the depot serves the whole list. */
         public boolean nothing() {
             return reels == 0 && longReels == 0;
@@ -65,7 +69,12 @@ public record MaterialCuts(
      * @param cutOff the search was ended by its time
      */
     public record Quality(
-            @JsonProperty("lossMm") Length loss, @JsonProperty("leastLossMm") Length leastLoss, int newReels, boolean proven, boolean fewestNewReels, boolean cutOff) {}
+            @JsonProperty("lossMm") Length loss,
+            @JsonProperty("leastLossMm") Length leastLoss,
+            int newReels,
+            boolean proven,
+            boolean fewestNewReels,
+            boolean cutOff) {}
 
     /** Every piece of this material, cut or not. */
     Stream<PlannedPiece> pieces() {
@@ -95,8 +104,7 @@ public record MaterialCuts(
             }
         }
         Set<String> keys = new HashSet<>();
-        return pieces()
-                .map(PlannedPiece::key)
+        return pieces().map(PlannedPiece::key)
                 .filter(key -> !keys.add(key))
                 .findFirst()
                 .map(key -> "the piece for %s is there twice".formatted(key))

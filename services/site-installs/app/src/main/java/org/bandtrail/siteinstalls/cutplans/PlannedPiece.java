@@ -11,7 +11,10 @@ import org.bandtrail.kernel.TreeId;
  * @param position which band on the trunk, 1 is the lowest
  * @param length to cut, already rounded up to the crew's measuring tape
  */
-public record PlannedPiece(TreeId treeId, int position, @JsonProperty("lengthMm") Length length) {
+public record PlannedPiece(
+        TreeId treeId,
+        int position,
+        @JsonProperty("lengthMm") Length length) {
 
     /** Names the piece within its material: tree and position. */
     public String key() {

@@ -37,9 +37,8 @@ final class ReelsOfPlan {
         CutPlanView.Whole plan = plans.whole(planId).orElseThrow(() -> new CutPlanRefused.Unknown(planId));
         List<ReelId> reels = new ArrayList<>();
         for (MaterialCuts cuts : plan.parts().materials()) {
-            Map<ReelId, ReelThere> there =
-                    stock.reels(new DepotId(plan.plan().depotId()), cuts.material()).stream()
-                            .collect(Collectors.toMap(ReelThere::reelId, Function.identity()));
+            Map<ReelId, ReelThere> there = stock.reels(new DepotId(plan.plan().depotId()), cuts.material()).stream()
+                    .collect(Collectors.toMap(ReelThere::reelId, Function.identity()));
             for (PlannedReel reel : cuts.reels()) {
                 String wrong = wrong(reel, there.get(reel.reelId()), clock.instant());
                 if (!wrong.isEmpty()) {
@@ -66,7 +65,8 @@ final class ReelsOfPlan {
         }
         return there.lengthMm() < planned.length().mm()
                 ? "reel %s has %s now, the plan counts on %s"
-                        .formatted(planned.reelId(), org.bandtrail.kernel.Length.ofMm(there.lengthMm()), planned.length())
+                        .formatted(
+                                planned.reelId(), org.bandtrail.kernel.Length.ofMm(there.lengthMm()), planned.length())
                 : "";
     }
 }

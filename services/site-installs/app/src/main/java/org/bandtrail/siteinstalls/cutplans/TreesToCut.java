@@ -36,27 +36,30 @@ final class TreesToCut {
      * @throws org.bandtrail.siteinstalls.consents.ConsentRefused if the owner of a site does not allow bands on the day
      */
     List<PlannedTree> of(CutOrder order, Function<Length, PieceList> pieces) {
-        Map<TreeId, TreeView> known =
-                trees.registered(order.trees().stream().map(CutOrder.Wanted::treeId).toList());
+        Map<TreeId, TreeView> known = trees.registered(
+                order.trees().stream().map(CutOrder.Wanted::treeId).toList());
         Set<TreeId> seen = new HashSet<>();
         Set<SiteId> sites = new HashSet<>();
         List<PlannedTree> planned = order.trees().stream()
                 .map(each -> {
                     if (!seen.add(each.treeId())) {
-                        throw new CutPlanRefused.TreeUnfit(each.treeId(), "it is on the list twice; give it more bands");
+                        throw new CutPlanRefused.TreeUnfit(
+                                each.treeId(), "it is on the list twice; give it more bands");
                     }
                     return planned(each, known.get(each.treeId()), pieces);
                 })
                 .toList();
         planned.forEach(tree -> {
             if (sites.add(tree.siteId())) {
-                consents.mustHold(tree.siteId(), order.day(), Activity.BANDS, order.use().pest());
+                consents.mustHold(
+                        tree.siteId(), order.day(), Activity.BANDS, order.use().pest());
             }
         });
         return planned;
     }
 
-    private static PlannedTree planned(CutOrder.Wanted wanted, @Nullable TreeView tree, Function<Length, PieceList> pieces) {
+    private static PlannedTree planned(
+            CutOrder.Wanted wanted, @Nullable TreeView tree, Function<Length, PieceList> pieces) {
         if (tree == null) {
             throw new CutPlanRefused.TreeUnfit(wanted.treeId(), "it is not in the register; register it first");
         }

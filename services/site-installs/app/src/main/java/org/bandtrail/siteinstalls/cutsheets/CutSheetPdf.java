@@ -34,7 +34,8 @@ final class CutSheetPdf {
             try (Paper paper = new Paper(document, units.paper())) {
                 write(whole, paper);
             }
-            document.getDocumentInformation().setTitle("Cut plan " + whole.plan().planId());
+            document.getDocumentInformation()
+                    .setTitle("Cut plan " + whole.plan().planId());
             document.save(out);
             return out.toByteArray();
         } catch (IOException cannotHappenInMemory) {
@@ -81,9 +82,7 @@ final class CutSheetPdf {
         List<Paper.Stretch> stretches = new ArrayList<>();
         for (PlannedPiece piece : reel.pieces()) {
             stretches.add(new Paper.Stretch(
-                    piece.length().mm() / whole,
-                    List.of(piece.treeId().value(), units.words(piece.length())),
-                    false));
+                    piece.length().mm() / whole, List.of(piece.treeId().value(), units.words(piece.length())), false));
         }
         if (rest > 0) {
             stretches.add(new Paper.Stretch(rest / whole, List.of("back", units.words(reel.leftover())), false));
@@ -100,7 +99,8 @@ final class CutSheetPdf {
                     .formatted(units.words(piece.length()), piece.treeId()));
         }
         for (PlannedPiece piece : cuts.tooLong()) {
-            paper.text("Not cut, longer than any reel: %s for %s".formatted(units.words(piece.length()), piece.treeId()));
+            paper.text(
+                    "Not cut, longer than any reel: %s for %s".formatted(units.words(piece.length()), piece.treeId()));
         }
     }
 
@@ -114,9 +114,11 @@ final class CutSheetPdf {
         header.add("pins");
         float[] widths = new float[header.size()];
         for (int column = 0; column < widths.length; column++) {
-            widths[column] = header.get(column).equals("Tree") || header.get(column).equals("from reel") ? 2f : 1.2f;
+            widths[column] =
+                    header.get(column).equals("Tree") || header.get(column).equals("from reel") ? 2f : 1.2f;
         }
-        List<Map<String, Cut>> cuts = parts.materials().stream().map(CutSheetPdf::byKey).toList();
+        List<Map<String, Cut>> cuts =
+                parts.materials().stream().map(CutSheetPdf::byKey).toList();
         List<List<String>> rows = new ArrayList<>();
         for (PlannedTree tree : parts.trees()) {
             for (int position = 1; position <= tree.bands(); position++) {
@@ -127,16 +129,22 @@ final class CutSheetPdf {
     }
 
     private List<String> row(PlannedTree tree, int position, List<Map<String, Cut>> cuts) {
-        List<String> cells = new ArrayList<>(
-                List.of(tree.treeId().value(), units.words(tree.girth()), Integer.toString(position)));
+        List<String> cells =
+                new ArrayList<>(List.of(tree.treeId().value(), units.words(tree.girth()), Integer.toString(position)));
         for (Map<String, Cut> material : cuts) {
             Cut cut = material.get(tree.treeId() + "/" + position);
             cells.add(cut == null ? "" : units.words(cut.piece().length()));
             cells.add(cut == null ? "" : cut.reel());
             cells.add("[  ]");
         }
-        cells.add(position == 1 ? Long.toString(tree.fasteners()) : "");
+        cells.add(position == 1 ? counted(tree) : "");
         return cells;
+    }
+
+    private static String counted(PlannedTree tree) {
+        return tree.others() == 0
+                ? Long.toString(tree.fasteners())
+                : "%d + %d other".formatted(tree.fasteners(), tree.others());
     }
 
     private record Cut(PlannedPiece piece, String reel) {}
@@ -145,7 +153,8 @@ final class CutSheetPdf {
         Map<String, Cut> byKey = new HashMap<>();
         cuts.reels()
                 .forEach(reel -> reel.pieces()
-                        .forEach(piece -> byKey.put(piece.key(), new Cut(piece, reel.reelId().value()))));
+                        .forEach(piece -> byKey.put(
+                                piece.key(), new Cut(piece, reel.reelId().value()))));
         cuts.uncut().forEach(piece -> byKey.put(piece.key(), new Cut(piece, "not cut")));
         cuts.tooLong().forEach(piece -> byKey.put(piece.key(), new Cut(piece, "not cut")));
         return byKey;

@@ -47,8 +47,8 @@ final class TreeLabelsPdf {
     byte[] of(CutPlanView.Whole whole, int start) {
         int perPage = ACROSS * down;
         if (start < 1 || start > perPage) {
-            throw new IllegalArgumentException("A sheet has labels 1 to %d, there is no [%d]. Count row by row."
-                    .formatted(perPage, start));
+            throw new IllegalArgumentException(
+                    "A sheet has labels 1 to %d, there is no [%d]. Count row by row.".formatted(perPage, start));
         }
         List<Label> labels = labels(whole.parts());
         try (PDDocument document = new PDDocument();

@@ -24,10 +24,12 @@ public final class CuttingPlanner {
      */
     public static CuttingPlan plan(CuttingJob job, Patience patience) {
         long longest = job.stock().stream().mapToLong(Stock::lengthMm).max().orElse(0);
-        List<Piece> fitting =
-                job.pieces().stream().filter(piece -> piece.lengthMm() <= longest).toList();
-        List<Piece> tooLong =
-                job.pieces().stream().filter(piece -> piece.lengthMm() > longest).toList();
+        List<Piece> fitting = job.pieces().stream()
+                .filter(piece -> piece.lengthMm() <= longest)
+                .toList();
+        List<Piece> tooLong = job.pieces().stream()
+                .filter(piece -> piece.lengthMm() > longest)
+                .toList();
         JobAsTask asTask = new JobAsTask(fitting, job.stock(), job.rules());
         Found found = Search.run(asTask.task(), job.seed(), patience);
         List<Piece> uncut = asTask.uncut(found.layout(), fitting);

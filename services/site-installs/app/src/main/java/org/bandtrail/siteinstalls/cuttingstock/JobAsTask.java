@@ -22,14 +22,19 @@ final class JobAsTask {
         this.stock = stock;
         TreeMap<Long, List<Piece>> byLength = new TreeMap<>(Comparator.reverseOrder());
         for (Piece piece : pieces) {
-            byLength.computeIfAbsent(piece.lengthMm(), length -> new ArrayList<>()).add(piece);
+            byLength.computeIfAbsent(piece.lengthMm(), length -> new ArrayList<>())
+                    .add(piece);
         }
         kinds.addAll(byLength.values());
         int blade = Math.toIntExact(rules.bladeMm());
         this.task = CutTask.of(
-                kinds.stream().mapToInt(kind -> Math.toIntExact(kind.getFirst().lengthMm()) + blade).toArray(),
+                kinds.stream()
+                        .mapToInt(kind -> Math.toIntExact(kind.getFirst().lengthMm()) + blade)
+                        .toArray(),
                 kinds.stream().mapToInt(List::size).toArray(),
-                stock.stream().mapToInt(reel -> Math.toIntExact(reel.lengthMm())).toArray(),
+                stock.stream()
+                        .mapToInt(reel -> Math.toIntExact(reel.lengthMm()))
+                        .toArray(),
                 fresh(stock),
                 ages(stock),
                 blade,
@@ -51,8 +56,7 @@ final class JobAsTask {
 
     /** Earliest expiry first, what keeps last, and of equals what was bought first. */
     private static int[] ages(List<Stock> stock) {
-        Comparator<Stock> use = Comparator.comparing(
-                        Stock::expires, Comparator.nullsLast(Comparator.naturalOrder()))
+        Comparator<Stock> use = Comparator.comparing(Stock::expires, Comparator.nullsLast(Comparator.naturalOrder()))
                 .thenComparing(Stock::costOrder)
                 .thenComparing(Stock::id);
         List<Stock> inOrder = stock.stream().sorted(use).toList();
@@ -60,7 +64,9 @@ final class JobAsTask {
         for (int i = 0; i < inOrder.size(); i++) {
             places.put(inOrder.get(i).id(), i);
         }
-        return stock.stream().mapToInt(reel -> places.getOrDefault(reel.id(), 0)).toArray();
+        return stock.stream()
+                .mapToInt(reel -> places.getOrDefault(reel.id(), 0))
+                .toArray();
     }
 
     /** The pieces of a layout on their reels: of equal pieces the earlier ones in the job go to the earlier reel. */
@@ -113,10 +119,6 @@ final class JobAsTask {
         long rest = behind - lastCut;
         boolean usable = rest >= Math.max(1, rules.usableFromMm());
         return new ReelCuts(
-                reel.id(),
-                on,
-                usable ? rest : 0,
-                usable ? 0 : rest,
-                (on.size() - 1) * rules.bladeMm() + lastCut);
+                reel.id(), on, usable ? rest : 0, usable ? 0 : rest, (on.size() - 1) * rules.bladeMm() + lastCut);
     }
 }

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param expires last day of use, null if it keeps
  * @param costOrder order in which the reels were bought; the smaller is used first when all else is equal
  */
-public record Stock(String id, long lengthMm, boolean opened, @Nullable LocalDate expires, long costOrder) {
+public record Stock(
+        String id, long lengthMm, boolean opened, @Nullable LocalDate expires, long costOrder) {
 
     /** Refuses a reel without id or length. */
     public Stock {

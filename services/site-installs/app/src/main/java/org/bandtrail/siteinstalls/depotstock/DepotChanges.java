@@ -71,7 +71,8 @@ public class DepotChanges {
      */
     public void changed(Holding what, DepotId depot, @Nullable String bin, boolean setAside, long change) {
         String where = bin == null ? "" : bin;
-        // A place that comes to nothing has no row: the list of what lies in a depot stays as long as the depot is full.
+        // A place that comes to nothing has no row: the list of what lies in a depot stays as long as the depot is
+        // full.
         int emptied = jdbc.sql("""
                         DELETE FROM depot_place WHERE holding = ? AND id = ? AND depot_id = ? AND bin = ?
                             AND set_aside = ? AND quantity + ? = 0""")

@@ -56,7 +56,10 @@ final class DeviceController {
         Length round = WrittenGirth.ofGirth(girth).girth();
         PieceList list = PieceList.of(kind, round, policy.values(), TapeMeasure.named(measure));
         return new Needed(
-                code, round.mm(), policy.version(), list.pieces().stream().map(Cut::of).toList());
+                code,
+                round.mm(),
+                policy.version(),
+                list.pieces().stream().map(Cut::of).toList());
     }
 
     /** A kind, flat. */
@@ -85,8 +88,7 @@ final class DeviceController {
     /** A part of a kind, flat. */
     record Part(String name, String role, String material, boolean reusable, String source) {
         static Part of(DevicePart part) {
-            return new Part(
-                    part.name(), word(part.role()), word(part.material()), part.reusable(), part.source());
+            return new Part(part.name(), word(part.role()), word(part.material()), part.reusable(), part.source());
         }
 
         private static String word(Enum<?> value) {
@@ -95,8 +97,7 @@ final class DeviceController {
     }
 
     /** A needed piece; lengthMm or pieces is null. */
-    record Cut(
-            Part part, @Nullable Long lengthMm, @Nullable Long pieces, String formula) {
+    record Cut(Part part, @Nullable Long lengthMm, @Nullable Long pieces, String formula) {
         static Cut of(NeededPiece piece) {
             return new Cut(
                     Part.of(piece.part()),

@@ -43,7 +43,10 @@ public record DeviceKind(
             throw new IllegalArgumentException("Of device [%s] one part goes round the trunk.".formatted(code));
         }
         for (MaterialKind material : MaterialKind.values()) {
-            if (parts.stream().filter(part -> material.onReels() && part.material() == material).count() > 1) {
+            if (parts.stream()
+                            .filter(part -> material.onReels() && part.material() == material)
+                            .count()
+                    > 1) {
                 throw new IllegalArgumentException(
                         "Of device [%s] two parts are cut from %s.".formatted(code, words(material)));
             }

@@ -52,8 +52,9 @@ public class DeviceKinds {
         if (code == null || code.isBlank()) {
             return usual(policy);
         }
-        return named(code).orElseThrow(() -> new IllegalArgumentException(
-                "Device [%s] is not described. Choose one of %s.".formatted(code, String.join(", ", kinds.keySet()))));
+        return named(code)
+                .orElseThrow(() -> new IllegalArgumentException("Device [%s] is not described. Choose one of %s."
+                        .formatted(code, String.join(", ", kinds.keySet()))));
     }
 
     /** The kind a policy's guard makes of a sticky band: under mesh, under screen, or alone. */

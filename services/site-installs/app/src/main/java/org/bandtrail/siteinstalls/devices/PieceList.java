@@ -85,9 +85,10 @@ public record PieceList(DeviceKind kind, List<NeededPiece> pieces) {
             DevicePart part, PieceRule.ByGirth rule, Length girth, CutLengths policy, TapeMeasure measure) {
         StringBuilder formula = new StringBuilder("girth %d".formatted(girth.mm()));
         if (rule.timesPermille() != 1000) {
-            formula.append(" x %s".formatted(java.math.BigDecimal.valueOf(rule.timesPermille(), 3)
-                    .stripTrailingZeros()
-                    .toPlainString()));
+            formula.append(" x %s"
+                    .formatted(java.math.BigDecimal.valueOf(rule.timesPermille(), 3)
+                            .stripTrailingZeros()
+                            .toPlainString()));
         }
         // Rounded up before the step of the tape, so that no half millimetre is lost.
         long length = Math.ceilDiv(girth.mm() * rule.timesPermille(), 1000);

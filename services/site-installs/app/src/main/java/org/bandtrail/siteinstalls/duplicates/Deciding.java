@@ -38,14 +38,20 @@ class Deciding {
         ready(kept, merged, reason);
         for (PairDecision before : decisions.merges(kept)) {
             if (kept.value().equals(before.merged())) {
-                throw new PairRefused(kept, merged, "[%s] is merged into [%s]. Keep [%s], or take that back first."
-                        .formatted(kept, before.kept(), before.kept()));
+                throw new PairRefused(
+                        kept,
+                        merged,
+                        "[%s] is merged into [%s]. Keep [%s], or take that back first."
+                                .formatted(kept, before.kept(), before.kept()));
             }
         }
         for (PairDecision before : decisions.merges(merged)) {
             if (merged.value().equals(before.kept())) {
-                throw new PairRefused(kept, merged, "[%s] stands for [%s] too. Keep [%s], or take that back first."
-                        .formatted(merged, before.merged(), merged));
+                throw new PairRefused(
+                        kept,
+                        merged,
+                        "[%s] stands for [%s] too. Keep [%s], or take that back first."
+                                .formatted(merged, before.merged(), merged));
             }
         }
         Occurred now = Occurred.at(clock.instant());

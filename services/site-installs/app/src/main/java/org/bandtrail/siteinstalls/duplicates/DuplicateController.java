@@ -47,9 +47,7 @@ final class DuplicateController {
             @RequestParam(required = false) @Nullable String after,
             @RequestParam(defaultValue = "100") int limit) {
         Duplicates.Page page = duplicates.page(
-                site == null || site.isEmpty() ? null : site,
-                PairKey.parse(after),
-                Math.clamp(limit, 1, LONGEST_PAGE));
+                site == null || site.isEmpty() ? null : site, PairKey.parse(after), Math.clamp(limit, 1, LONGEST_PAGE));
         return new Pairs(page.rows(), page.next() == null ? null : page.next().toString(), rules);
     }
 

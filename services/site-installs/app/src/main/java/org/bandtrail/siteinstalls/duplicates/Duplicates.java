@@ -122,8 +122,7 @@ class Duplicates {
                 %1$s.species AS %1$s_species, %1$s.species_code AS %1$s_species_code,
                 %1$s.latitude_e7 AS %1$s_latitude_e7, %1$s.longitude_e7 AS %1$s_longitude_e7,
                 %1$s.girth_mm AS %1$s_girth_mm,
-                (SELECT count(*) FROM band WHERE band.tree_id = %1$s.tree_id AND state = 'up') AS %1$s_bands_up"""
-                .formatted(tree);
+                (SELECT count(*) FROM band WHERE band.tree_id = %1$s.tree_id AND state = 'up') AS %1$s_bands_up""".formatted(tree);
     }
 
     private DuplicatePair row(ResultSet row, int number) throws SQLException {

@@ -15,13 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param decidedAt when
  */
 record PairDecision(
-        long number,
-        String first,
-        String second,
-        @Nullable String kept,
-        String reason,
-        String by,
-        Instant decidedAt) {
+        long number, String first, String second, @Nullable String kept, String reason, String by, Instant decidedAt) {
     /** The tree that was merged away, null if they are not the same. */
     public @Nullable String merged() {
         if (kept == null) {

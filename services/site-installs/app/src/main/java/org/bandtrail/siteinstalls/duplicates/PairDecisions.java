@@ -81,13 +81,7 @@ class PairDecisions {
     }
 
     private void add(
-            TreeId one,
-            TreeId other,
-            String decision,
-            @Nullable String kept,
-            String reason,
-            PersonId by,
-            Instant at) {
+            TreeId one, TreeId other, String decision, @Nullable String kept, String reason, PersonId by, Instant at) {
         jdbc.sql("""
                         INSERT INTO tree_pair_decision (first_tree, second_tree, decision, kept_tree, reason,
                                                         by_person, decided_at)

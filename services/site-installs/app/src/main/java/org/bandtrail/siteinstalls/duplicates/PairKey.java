@@ -29,7 +29,8 @@ record PairKey(String first, String second) {
         }
         String[] parts = text.split(BETWEEN, -1);
         if (parts.length != 2) {
-            throw new IllegalArgumentException("after [%s] is no place in this list. Begin without it.".formatted(text));
+            throw new IllegalArgumentException(
+                    "after [%s] is no place in this list. Begin without it.".formatted(text));
         }
         return new PairKey(parts[0], parts[1]);
     }

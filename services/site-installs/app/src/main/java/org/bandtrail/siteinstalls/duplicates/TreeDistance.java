@@ -17,8 +17,7 @@ final class TreeDistance {
 
     /** Between two points, in metres. */
     static double metres(Point one, Point other) {
-        return metres(
-                one.latitudeE7() / E7, one.longitudeE7() / E7, other.latitudeE7() / E7, other.longitudeE7() / E7);
+        return metres(one.latitudeE7() / E7, one.longitudeE7() / E7, other.latitudeE7() / E7, other.longitudeE7() / E7);
     }
 
     /**

@@ -37,7 +37,8 @@ final class TreeExportController {
             throws IOException {
         String path = request.getRequestURI();
         String name = path.substring(path.lastIndexOf('/') + 1);
-        TreeFormat format = TreeFormat.valueOf(name.substring(name.indexOf('.') + 1).toUpperCase(Locale.ROOT));
+        TreeFormat format =
+                TreeFormat.valueOf(name.substring(name.indexOf('.') + 1).toUpperCase(Locale.ROOT));
         response.setContentType(format.mediaType());
         response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"%s\"".formatted(name));
         format.write(new RegisterPages(trees, only, site, q), response.getOutputStream());

@@ -26,7 +26,8 @@ public enum TreeFormat {
             csv.writeRecord(COLUMNS.stream().map(TreeColumn::field).toList());
             while (trees.hasNext()) {
                 TreeView tree = trees.next();
-                csv.writeRecord(COLUMNS.stream().map(column -> text(column.of(tree))).toList());
+                csv.writeRecord(
+                        COLUMNS.stream().map(column -> text(column.of(tree))).toList());
             }
             csv.flush();
         }

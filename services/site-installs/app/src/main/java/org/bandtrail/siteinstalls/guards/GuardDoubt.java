@@ -39,13 +39,15 @@ public record GuardDoubt(Kind kind, String message) {
                                     .formatted(
                                             sheet.length().mm() - sheet.seam().mm(),
                                             sheet.girth().mm())
-                            + "%d mm stand off %d mm.".formatted(sheet.lengthFor(least).mm(), least.mm())));
+                            + "%d mm stand off %d mm."
+                                    .formatted(sheet.lengthFor(least).mm(), least.mm())));
         } else if (standOff.compareTo(least) < 0) {
             doubts.add(new GuardDoubt(
                     Kind.TOO_CLOSE,
                     "The guard would come too close to the tape: it stands off %d mm, the policy asks %d mm. "
                                     .formatted(standOff.mm(), least.mm())
-                            + "That takes %d mm of mesh.".formatted(sheet.lengthFor(least).mm())));
+                            + "That takes %d mm of mesh."
+                                    .formatted(sheet.lengthFor(least).mm())));
         }
         opening(sheet, rule, openings).ifPresent(doubts::add);
         Length wider = sheet.wider();
@@ -69,8 +71,8 @@ public record GuardDoubt(Kind kind, String message) {
             return Optional.empty();
         }
         String who = openings.largestThrough(opening)
-                .map(through -> " %s gets through openings over %d mm."
-                        .formatted(capital(through.animal()), through.overMm()))
+                .map(through ->
+                        " %s gets through openings over %d mm.".formatted(capital(through.animal()), through.overMm()))
                 .orElse("");
         return Optional.of(new GuardDoubt(
                 Kind.OPENING,

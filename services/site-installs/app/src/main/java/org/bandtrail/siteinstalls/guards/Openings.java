@@ -26,15 +26,12 @@ public record Openings(List<Opening> known) {
 
     /** The largest animal that gets through this opening, empty if none of those known does. */
     public Optional<Opening> largestThrough(Length opening) {
-        return known.stream()
-                .filter(each -> opening.mm() > each.overMm())
-                .reduce((smaller, larger) -> larger);
+        return known.stream().filter(each -> opening.mm() > each.overMm()).reduce((smaller, larger) -> larger);
     }
 
     private static Openings read() {
         try (var file = new ClassPathResource("defaults/guard-openings.json").getInputStream()) {
-            return new Openings(
-                    JsonMapper.builder().build().readValue(file, new TypeReference<List<Opening>>() {}));
+            return new Openings(JsonMapper.builder().build().readValue(file, new TypeReference<List<Opening>>() {}));
         } catch (IOException unreadable) {
             throw new UncheckedIOException("The openings of guards cannot be read.", unreadable);
         }

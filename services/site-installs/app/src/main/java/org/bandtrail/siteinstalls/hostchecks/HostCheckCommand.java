@@ -21,11 +21,7 @@ public sealed interface HostCheckCommand {
      * @param when when
      */
     record NoteHostCheck(
-            @TargetAggregateIdentifier TreeId treeId,
-            HostKey key,
-            List<HostAnswer> answers,
-            PersonId by,
-            Occurred when)
+            @TargetAggregateIdentifier TreeId treeId, HostKey key, List<HostAnswer> answers, PersonId by, Occurred when)
             implements HostCheckCommand {
         /** Keeps its own copy. */
         public NoteHostCheck {

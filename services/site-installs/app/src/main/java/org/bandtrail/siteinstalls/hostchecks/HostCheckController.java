@@ -104,8 +104,7 @@ final class HostCheckController {
 
     record SoFar(@NotNull EppoCode pest, @NotNull List<HostAnswer> answers) {}
 
-    record Next(
-            @Nullable HostQuestion question, int number, int of, HostVerdict soFar) {}
+    record Next(@Nullable HostQuestion question, int number, int of, HostVerdict soFar) {}
 
     record Check(
             @NotNull UUID commandId,
@@ -116,5 +115,6 @@ final class HostCheckController {
 
     record Made(List<HostCheckView> rows) {}
 
-    record Findings(List<HostCheckView.Finding> rows, @Nullable String next) {}
+    record Findings(
+            List<HostCheckView.Finding> rows, @Nullable String next) {}
 }

@@ -39,9 +39,8 @@ final class HostCheckProjection implements Projection {
 
     @Override
     public void apply(List<StoredEvent> page) {
-        List<HostCheckMade> checks = page.stream()
-                .map(stored -> (HostCheckMade) stored.payload())
-                .toList();
+        List<HostCheckMade> checks =
+                page.stream().map(stored -> (HostCheckMade) stored.payload()).toList();
         jdbc.sql("""
                         INSERT INTO host_check (position, tree_id, pest, key_version, outcome, species_code,
                                                 confidence_percent, answers, by_person, happened_at, recorded_at)

@@ -98,14 +98,18 @@ public class HostChecks {
 
     private static String message(String finding, String band, String tree) {
         return switch (finding) {
-            case "gone" -> "Band %s is up on tree %s, which is gone. Take the band down, or correct the tree."
-                    .formatted(band, tree);
-            case "no-host" -> "Band %s is up on tree %s, which is no host. Take it down, or check the tree again."
-                    .formatted(band, tree);
-            case "unsure" -> "Band %s is up on tree %s; its host check is not sure. Look again with fruit or leaves."
-                    .formatted(band, tree);
-            default -> "Band %s is up on tree %s, which nobody has checked. Do the host check at the next visit."
-                    .formatted(band, tree);
+            case "gone" ->
+                "Band %s is up on tree %s, which is gone. Take the band down, or correct the tree."
+                        .formatted(band, tree);
+            case "no-host" ->
+                "Band %s is up on tree %s, which is no host. Take it down, or check the tree again."
+                        .formatted(band, tree);
+            case "unsure" ->
+                "Band %s is up on tree %s; its host check is not sure. Look again with fruit or leaves."
+                        .formatted(band, tree);
+            default ->
+                "Band %s is up on tree %s, which nobody has checked. Do the host check at the next visit."
+                        .formatted(band, tree);
         };
     }
 

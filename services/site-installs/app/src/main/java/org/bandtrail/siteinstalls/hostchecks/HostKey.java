@@ -53,7 +53,8 @@ public record HostKey(
             return Optional.empty();
         }
         return questions.stream()
-                .filter(question -> answers.stream().noneMatch(answer -> answer.question().equals(question.id())))
+                .filter(question ->
+                        answers.stream().noneMatch(answer -> answer.question().equals(question.id())))
                 .findFirst();
     }
 
@@ -126,8 +127,8 @@ public record HostKey(
             }
         }
         if (answers.stream().map(HostAnswer::question).distinct().count() < answers.size()) {
-            throw new IllegalArgumentException("A question of the key for %s is answered twice. Send one answer each."
-                    .formatted(pest));
+            throw new IllegalArgumentException(
+                    "A question of the key for %s is answered twice. Send one answer each.".formatted(pest));
         }
     }
 

@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param species the kind that fits best, null if none does
  * @param confidencePercent 0 to 100, see {@link HostKey#verdict}
  */
-public record HostVerdict(
-        Outcome outcome, @Nullable EppoCode species, int confidencePercent) {
+public record HostVerdict(Outcome outcome, @Nullable EppoCode species, int confidencePercent) {
     /** Whether the tree is a host. */
     public enum Outcome {
         /** A host of the pest. */

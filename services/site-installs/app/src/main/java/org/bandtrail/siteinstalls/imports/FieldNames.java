@@ -72,6 +72,9 @@ public final class FieldNames {
     }
 
     private static String spelt(String column) {
-        return column.strip().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_|_$", "");
+        return column.strip()
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "_")
+                .replaceAll("^_|_$", "");
     }
 }

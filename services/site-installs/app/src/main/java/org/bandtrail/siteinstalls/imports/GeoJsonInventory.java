@@ -132,20 +132,20 @@ final class GeoJsonInventory implements InventoryFile {
         }
         row = InventoryFile.counted(row + 1);
         JsonNode point = point(now);
-        List<String> fields = columns.stream().map(column -> field(now, point, column)).toList();
+        List<String> fields =
+                columns.stream().map(column -> field(now, point, column)).toList();
         feature = following(features, row);
         return new Row(row, fields);
     }
 
     private static String field(JsonNode feature, @Nullable JsonNode point, String column) {
         JsonNode property = feature.path("properties").path(column);
-        JsonNode value =
-                switch (column) {
-                    case LON -> point == null ? property : point.path(0);
-                    case LAT -> point == null ? property : point.path(1);
-                    case "id" -> property.isMissingNode() ? feature.path("id") : property;
-                    default -> property;
-                };
+        JsonNode value = switch (column) {
+            case LON -> point == null ? property : point.path(0);
+            case LAT -> point == null ? property : point.path(1);
+            case "id" -> property.isMissingNode() ? feature.path("id") : property;
+            default -> property;
+        };
         if (value.isMissingNode() || value.isNull()) {
             return "";
         }

@@ -56,8 +56,7 @@ final class ImportFileController {
         String fileId = fileId(bytes);
         return work.inOneTransaction(() -> {
             files.keep(fileId, bytes, person.id(), clock.instant());
-            return new Opened(
-                    fileId, opened.columns(), opened.notes(), FieldNames.propose(opened.columns()), sample);
+            return new Opened(fileId, opened.columns(), opened.notes(), FieldNames.propose(opened.columns()), sample);
         });
     }
 
@@ -69,8 +68,7 @@ final class ImportFileController {
             @Parameter(hidden = true) ActingPerson person) {
         byte[] bytes = files.content(fileId);
         Mapping read = mapping.mapping();
-        return ImportController.Shown.of(
-                TreeImports.importId(bytes, read), imports.preview(bytes, read, person.id()));
+        return ImportController.Shown.of(TreeImports.importId(bytes, read), imports.preview(bytes, read, person.id()));
     }
 
     private static String fileId(byte[] bytes) {

@@ -89,8 +89,8 @@ class ImportStoring {
 
     private Set<TreeId> taken(List<ReadyTree> page) {
         Set<TreeId> taken = new TreeSet<>(Comparator.comparing(TreeId::value));
-        taken.addAll(trees.registered(page.stream().map(ReadyTree::treeId).toList())
-                .keySet());
+        taken.addAll(
+                trees.registered(page.stream().map(ReadyTree::treeId).toList()).keySet());
         return taken;
     }
 

@@ -18,6 +18,7 @@ import org.springframework.stereotype.Repository;
 class KeptPreviews {
     /** Rows of a page. */
     static final int PAGE = 5_000;
+
     private final JdbcClient jdbc;
 
     KeptPreviews(JdbcClient jdbc) {
@@ -126,9 +127,7 @@ class KeptPreviews {
     Optional<String> unfinished() {
         return jdbc.sql("""
                         SELECT import_id FROM tree_import WHERE storing_at IS NOT NULL AND stored IS NULL
-                        ORDER BY storing_at, import_id LIMIT 1 FOR UPDATE SKIP LOCKED""")
-                .query(String.class)
-                .optional();
+                        ORDER BY storing_at, import_id LIMIT 1 FOR UPDATE SKIP LOCKED""").query(String.class).optional();
     }
 
     /** Notes that a page was dealt with; the last page, which is not full, ends the import. */

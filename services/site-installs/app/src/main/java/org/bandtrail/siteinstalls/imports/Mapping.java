@@ -43,17 +43,7 @@ public record Mapping(
             @Nullable LengthUnit unit,
             @Nullable String dateColumn,
             List<Condition> conditions) {
-        this(
-                siteId,
-                siteColumn,
-                tagColumn,
-                speciesColumn,
-                sizeColumn,
-                basis,
-                unit,
-                dateColumn,
-                conditions,
-                More.NONE);
+        this(siteId, siteColumn, tagColumn, speciesColumn, sizeColumn, basis, unit, dateColumn, conditions, More.NONE);
     }
 
     /**

@@ -84,7 +84,9 @@ final class RowReader {
     }
 
     private String species(InventoryFile.Row row) {
-        String genus = mapping.more().genusColumn() == null ? "" : value(row, mapping.more().genusColumn());
+        String genus = mapping.more().genusColumn() == null
+                ? ""
+                : value(row, mapping.more().genusColumn());
         String species = mapping.speciesColumn() == null ? "" : value(row, mapping.speciesColumn());
         return species.startsWith(genus) ? species : (genus + " " + species).strip();
     }

@@ -34,6 +34,7 @@ class Maps {
               AND tree.latitude_e7 BETWEEN :south AND :north
               AND tree.longitude_e7 BETWEEN :west AND :east
             """;
+
     private final JdbcClient jdbc;
 
     Maps(JdbcClient jdbc) {
@@ -43,8 +44,7 @@ class Maps {
     /** A box in ten-millionths of a degree. */
     record BoxE7(int south, int west, int north, int east) {
         MapView.Box degrees() {
-            return new MapView.Box(
-                    Maps.degrees(south), Maps.degrees(west), Maps.degrees(north), Maps.degrees(east));
+            return new MapView.Box(Maps.degrees(south), Maps.degrees(west), Maps.degrees(north), Maps.degrees(east));
         }
     }
 
@@ -52,9 +52,7 @@ class Maps {
     MapView view(@Nullable BoxE7 asked, LocalDate day) {
         long placeless = jdbc.sql("""
                         SELECT count(*) FROM tree
-                        WHERE latitude_e7 IS NULL AND gone_at IS NULL AND merged_into IS NULL""")
-                .query(Long.class)
-                .single();
+                        WHERE latitude_e7 IS NULL AND gone_at IS NULL AND merged_into IS NULL""").query(Long.class).single();
         Optional<BoxE7> box = Optional.ofNullable(asked).or(this::around);
         if (box.isEmpty()) {
             return new MapView(null, List.of(), List.of(), List.of(), 0, placeless);
@@ -80,9 +78,7 @@ class Maps {
                             UNION ALL
                             SELECT min(latitude_e7), min(longitude_e7), max(latitude_e7), max(longitude_e7) FROM tree
                             WHERE gone_at IS NULL AND merged_into IS NULL
-                        ) AS places HAVING min(south) IS NOT NULL""")
-                .query((row, number) -> box(row))
-                .optional();
+                        ) AS places HAVING min(south) IS NOT NULL""").query((row, number) -> box(row)).optional();
     }
 
     private long count(BoxE7 box) {

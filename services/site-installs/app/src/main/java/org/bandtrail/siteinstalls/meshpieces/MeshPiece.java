@@ -46,8 +46,7 @@ public record MeshPiece(
      * @param place who or what has it, null while it hangs on a band
      * @param since since when
      */
-    public record Where(
-            @Nullable BandId bandId, @Nullable String place, Instant since) {}
+    public record Where(@Nullable BandId bandId, @Nullable String place, Instant since) {}
 
     /**
      * Decides a command.

@@ -86,8 +86,8 @@ final class MeshPieceController {
                     person.id(),
                     when(request.happenedAt())));
             if (request.wear() != null) {
-                commands.send(new Grade(
-                        pieceId, Wear.of(request.wear()), null, "", person.id(), when(request.happenedAt())));
+                commands.send(
+                        new Grade(pieceId, Wear.of(request.wear()), null, "", person.id(), when(request.happenedAt())));
             }
             return new Kept(pieceId);
         });

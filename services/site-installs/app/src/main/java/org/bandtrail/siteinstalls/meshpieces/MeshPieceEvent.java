@@ -56,8 +56,7 @@ public sealed interface MeshPieceEvent {
      */
     @StoredAs("mesh-piece.graded")
     @Revision("1")
-    record Graded(
-            MeshPieceId pieceId, Wear wear, @Nullable Length length, String note, PersonId by, Occurred when)
+    record Graded(MeshPieceId pieceId, Wear wear, @Nullable Length length, String note, PersonId by, Occurred when)
             implements MeshPieceEvent {}
 
     /**
@@ -86,12 +85,6 @@ public sealed interface MeshPieceEvent {
     @StoredAs("mesh-piece.fitted")
     @Revision("1")
     record FittedAgain(
-            MeshPieceId pieceId,
-            ReelId reelId,
-            Length length,
-            BandId bandId,
-            TreeId treeId,
-            PersonId by,
-            Occurred when)
+            MeshPieceId pieceId, ReelId reelId, Length length, BandId bandId, TreeId treeId, PersonId by, Occurred when)
             implements MeshPieceEvent {}
 }

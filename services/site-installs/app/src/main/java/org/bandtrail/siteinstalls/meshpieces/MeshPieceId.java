@@ -32,9 +32,10 @@ public record MeshPieceId(@JsonValue String value) {
      */
     public static MeshPieceId made(String work, ReelId reel) {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest((work + "/" + reel).getBytes(StandardCharsets.UTF_8));
-            return new MeshPieceId("MP-" + HexFormat.of().formatHex(digest, 0, BYTES).toUpperCase(Locale.ROOT));
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest((work + "/" + reel).getBytes(StandardCharsets.UTF_8));
+            return new MeshPieceId(
+                    "MP-" + HexFormat.of().formatHex(digest, 0, BYTES).toUpperCase(Locale.ROOT));
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("Every Java platform has SHA-256", impossible);
         }

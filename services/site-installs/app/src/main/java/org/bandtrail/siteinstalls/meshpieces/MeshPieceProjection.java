@@ -54,8 +54,7 @@ final class MeshPieceProjection implements Projection {
                 .toList());
         for (StoredEvent stored : page) {
             MeshPieceEvent event = (MeshPieceEvent) stored.payload();
-            pieces.merge(
-                    event.pieceId(), MeshPiece.NONE.evolve(event), (known, first) -> known.evolve(event));
+            pieces.merge(event.pieceId(), MeshPiece.NONE.evolve(event), (known, first) -> known.evolve(event));
         }
         write(List.copyOf(pieces.values()));
         steps(page);
@@ -99,16 +98,42 @@ final class MeshPieceProjection implements Projection {
                             place = excluded.place, since = excluded.since""")
                 .params(
                         texts(pieces, piece -> idOf(piece).value()),
-                        texts(pieces, piece -> piece.reelId() == null ? null : piece.reelId().value()),
+                        texts(
+                                pieces,
+                                piece -> piece.reelId() == null
+                                        ? null
+                                        : piece.reelId().value()),
                         pieces.stream()
-                                .map(piece -> piece.size() == null ? null : piece.size().length().mm())
+                                .map(piece -> piece.size() == null
+                                        ? null
+                                        : piece.size().length().mm())
                                 .toArray(Long[]::new),
-                        texts(pieces, piece -> piece.size() == null ? null : at(piece.size().since())),
-                        texts(pieces, piece -> piece.worn() == null ? null : piece.worn().wear().name()),
-                        texts(pieces, piece -> piece.worn() == null ? null : at(piece.worn().since())),
+                        texts(
+                                pieces,
+                                piece -> piece.size() == null
+                                        ? null
+                                        : at(piece.size().since())),
+                        texts(
+                                pieces,
+                                piece -> piece.worn() == null
+                                        ? null
+                                        : piece.worn().wear().name()),
+                        texts(
+                                pieces,
+                                piece -> piece.worn() == null
+                                        ? null
+                                        : at(piece.worn().since())),
                         texts(pieces, MeshPieceProjection::band),
-                        texts(pieces, piece -> piece.where() == null ? null : piece.where().place()),
-                        texts(pieces, piece -> piece.where() == null ? null : at(piece.where().since())))
+                        texts(
+                                pieces,
+                                piece -> piece.where() == null
+                                        ? null
+                                        : piece.where().place()),
+                        texts(
+                                pieces,
+                                piece -> piece.where() == null
+                                        ? null
+                                        : at(piece.where().since())))
                 .update();
     }
 

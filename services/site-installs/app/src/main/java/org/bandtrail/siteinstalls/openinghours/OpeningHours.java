@@ -30,7 +30,8 @@ public record OpeningHours(List<Weekly> weekly, List<SingleDay> exceptions) {
         weekly = weekly.stream()
                 .sorted(Comparator.comparing(Weekly::day).thenComparing(Weekly::from))
                 .toList();
-        exceptions = exceptions.stream().sorted(Comparator.comparing(SingleDay::day)).toList();
+        exceptions =
+                exceptions.stream().sorted(Comparator.comparing(SingleDay::day)).toList();
         for (int index = 1; index < exceptions.size(); index++) {
             if (exceptions.get(index).day().equals(exceptions.get(index - 1).day())) {
                 throw new IllegalArgumentException("The exception for %s is there twice. Keep one."
@@ -125,8 +126,7 @@ public record OpeningHours(List<Weekly> weekly, List<SingleDay> exceptions) {
             return new Answer(false, "Closed on %s%s.".formatted(single.day(), reason));
         }
         return new Answer(
-                within(time, from, until),
-                "On %s open from %s to %s%s.".formatted(single.day(), from, until, reason));
+                within(time, from, until), "On %s open from %s to %s%s.".formatted(single.day(), from, until, reason));
     }
 
     private static boolean within(LocalTime time, LocalTime from, LocalTime until) {

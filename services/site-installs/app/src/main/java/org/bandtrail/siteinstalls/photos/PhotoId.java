@@ -26,7 +26,8 @@ public record PhotoId(@JsonValue String value) {
     static PhotoId of(byte[] jpeg) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(jpeg);
-            return new PhotoId("PH-" + HexFormat.of().formatHex(digest, 0, BYTES).toUpperCase(Locale.ROOT));
+            return new PhotoId(
+                    "PH-" + HexFormat.of().formatHex(digest, 0, BYTES).toUpperCase(Locale.ROOT));
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("Every Java platform has SHA-256", impossible);
         }

@@ -73,10 +73,7 @@ public class Photos {
         return jdbc.sql("""
                         SELECT photo_id, width, height, attached_at, attached_by, erased_at, erased_why
                         FROM photo_use JOIN photo USING (photo_id)
-                        WHERE shows = ? AND subject_id = ? ORDER BY attached_at DESC, photo_id""")
-                .params(of.word(), subjectId)
-                .query(Photos::row)
-                .list();
+                        WHERE shows = ? AND subject_id = ? ORDER BY attached_at DESC, photo_id""").params(of.word(), subjectId).query(Photos::row).list();
     }
 
     /**
@@ -87,10 +84,7 @@ public class Photos {
     public boolean erase(PhotoId photo, String why, PersonId by, Instant when) {
         return jdbc.sql("""
                                 UPDATE photo SET jpeg = NULL, erased_at = ?, erased_by = ?, erased_why = ?
-                                WHERE photo_id = ? AND jpeg IS NOT NULL""")
-                        .params(utc(when), by.value(), why, photo.value())
-                        .update()
-                > 0;
+                                WHERE photo_id = ? AND jpeg IS NOT NULL""").params(utc(when), by.value(), why, photo.value()).update() > 0;
     }
 
     private static PhotoView row(ResultSet row, int number) throws SQLException {

@@ -55,8 +55,8 @@ class PlanMaking {
      * @throws org.bandtrail.siteinstalls.consents.ConsentRefused if no consent holds at a site on one of the days
      */
     PlanContent content(PlanWish wish) {
-        Map<TreeId, TreeView> known =
-                trees.registered(wish.trees().stream().map(PlanWish.Line::treeId).toList());
+        Map<TreeId, TreeView> known = trees.registered(
+                wish.trees().stream().map(PlanWish.Line::treeId).toList());
         requireReady(wish.trees().stream().map(PlanWish.Line::treeId).toList(), known);
         requireLeave(sites(known.values()), wish.day(), wish.until(), wish.pest());
         CutPolicyVersion policy = policies.on(wish.day(), wish.programme(), wish.pest());
@@ -85,8 +85,7 @@ class PlanMaking {
     }
 
     /** Looks once more, before a plan is agreed, whether its trees stand and its consents hold. */
-    void requireStillReady(
-            Collection<TreeId> planned, LocalDate day, LocalDate lastDay, @Nullable String pest) {
+    void requireStillReady(Collection<TreeId> planned, LocalDate day, LocalDate lastDay, @Nullable String pest) {
         Map<TreeId, TreeView> known = trees.registered(planned);
         requireReady(planned, known);
         requireLeave(sites(known.values()), day, lastDay, pest);
@@ -120,9 +119,12 @@ class PlanMaking {
 
     private void requireLeave(Collection<String> sites, LocalDate day, LocalDate lastDay, @Nullable String pest) {
         for (String site : sites) {
-            registered.closedOn(new SiteId(site)).filter(since -> !since.isAfter(lastDay)).ifPresent(since -> {
-                throw new WorkPlanRefused.SiteIsClosed(new SiteId(site), since, lastDay);
-            });
+            registered
+                    .closedOn(new SiteId(site))
+                    .filter(since -> !since.isAfter(lastDay))
+                    .ifPresent(since -> {
+                        throw new WorkPlanRefused.SiteIsClosed(new SiteId(site), since, lastDay);
+                    });
             for (LocalDate each = day; !each.isAfter(lastDay); each = each.plusDays(1)) {
                 consents.mustHold(new SiteId(site), each, Activity.BANDS, pest);
             }
@@ -153,8 +155,9 @@ class PlanMaking {
         List<PlanTree> there = planned.stream()
                 .filter(tree -> placed(known.get(tree.treeId())))
                 .toList();
-        List<TreeView> views =
-                there.stream().map(tree -> Objects.requireNonNull(known.get(tree.treeId()))).toList();
+        List<TreeView> views = there.stream()
+                .map(tree -> Objects.requireNonNull(known.get(tree.treeId())))
+                .toList();
         List<PlanTree> order = new ArrayList<>();
         for (int stop : Walk.oneWay(there.size(), (one, other) -> metres(views.get(one), views.get(other)))) {
             order.add(there.get(stop));

@@ -23,12 +23,7 @@ class PlanReview {
     private final PlanWarnings words;
     private final CrewHours hours;
 
-    PlanReview(
-            DepotStock stock,
-            WorkPlans plans,
-            Trees trees,
-            PlanWarnings words,
-            CrewHours hours) {
+    PlanReview(DepotStock stock, WorkPlans plans, Trees trees, PlanWarnings words, CrewHours hours) {
         this.stock = stock;
         this.plans = plans;
         this.trees = trees;
@@ -61,8 +56,7 @@ class PlanReview {
         List<String> warnings = new ArrayList<>();
         aboutHours(plan, minutes, there, warnings);
         warnings.addAll(words.of(plan, known));
-        return new Found(
-                lines.stream().allMatch(StockLine::enough), lines, minutes, there, hours.source(), warnings);
+        return new Found(lines.stream().allMatch(StockLine::enough), lines, minutes, there, hours.source(), warnings);
     }
 
     private List<StockLine> stockLines(Asked plan, Instant now) {
@@ -73,8 +67,7 @@ class PlanReview {
                     return need.kind().onReels()
                             ? StockLine.ofReels(
                                     need, stock.reels(plan.depot(), need.material()), before, plan.lastDay(), now)
-                            : StockLine.ofBatches(
-                                    need, stock.batches(plan.depot(), need.material(), now), before);
+                            : StockLine.ofBatches(need, stock.batches(plan.depot(), need.material(), now), before);
                 })
                 .toList();
     }
@@ -90,7 +83,8 @@ class PlanReview {
                     ? ""
                     : " together with plan %s"
                             .formatted(String.join(
-                                    ", ", others.stream().map(WorkPlanView::planId).toList()));
+                                    ", ",
+                                    others.stream().map(WorkPlanView::planId).toList()));
             warnings.add("Crew %s would work about %s%s and has about %s."
                     .formatted(plan.crew(), inWords(minutes + elsewhere), with, inWords(there)));
         }

@@ -63,8 +63,8 @@ class PlanWarnings {
             warnings.add("The bands would be up on %s; they make sense from %s on.".formatted(plan.day(), from));
         }
         if (until != null && plan.lastDay().isAfter(until)) {
-            warnings.add("The last bands would be up on %s; they ought to be up by %s."
-                    .formatted(plan.lastDay(), until));
+            warnings.add(
+                    "The last bands would be up on %s; they ought to be up by %s.".formatted(plan.lastDay(), until));
         }
     }
 
@@ -72,29 +72,21 @@ class PlanWarnings {
         Map<TreeId, HostCheckView> latest = checks.latest(plan.trees());
         named(
                 "%s no host. Take %s off the list, or look again",
-                plan,
-                tree -> outcome(latest, tree, "NOT_HOST"),
-                warnings);
+                plan, tree -> outcome(latest, tree, "NOT_HOST"), warnings);
         named(
                 "%s perhaps no host. Look again at the bark and the leaves of %s",
-                plan,
-                tree -> outcome(latest, tree, "UNSURE"),
-                warnings);
+                plan, tree -> outcome(latest, tree, "UNSURE"), warnings);
         named(
                 "%s not checked as a host. Do the host check of %s first",
-                plan,
-                tree -> !latest.containsKey(tree),
-                warnings);
+                plan, tree -> !latest.containsKey(tree), warnings);
         named("%s gone. Take %s off the list", plan, tree -> isGone(known.get(tree)), warnings);
         named(
                 "%s carrying a band already. Plan %s again only for a second band",
-                plan,
-                tree -> isBanded(known.get(tree)),
-                warnings);
+                plan, tree -> isBanded(known.get(tree)), warnings);
         plans.elsewhere(plan.trees(), plan.plan()).entrySet().stream()
                 .limit(MOST_NAMED)
-                .forEach(each -> warnings.add(
-                        "Tree %s stands in plan %s too.".formatted(each.getKey(), each.getValue())));
+                .forEach(each ->
+                        warnings.add("Tree %s stands in plan %s too.".formatted(each.getKey(), each.getValue())));
     }
 
     private static boolean isGone(@Nullable TreeView tree) {
@@ -112,7 +104,8 @@ class PlanWarnings {
 
     /** One warning for all trees of which something is true; the words for one and for many are put in. */
     private static void named(String what, Asked plan, Predicate<TreeId> which, List<String> warnings) {
-        List<String> ids = plan.trees().stream().filter(which).map(TreeId::value).toList();
+        List<String> ids =
+                plan.trees().stream().filter(which).map(TreeId::value).toList();
         if (ids.size() == 1) {
             warnings.add("Tree %s %s.".formatted(ids.getFirst(), what.formatted("is", "it")));
         } else if (ids.size() > 1) {
@@ -127,15 +120,19 @@ class PlanWarnings {
 
     /** Bands have to come off again, and for that too somebody must be let in. */
     private void aboutConsents(Asked plan, Map<TreeId, TreeView> known, List<String> warnings) {
-        LocalDate off = plan.lastDay().plusDays(policies
-                .on(plan.day(), plan.programme(), plan.pest())
-                .values()
-                .removeAfterDays());
-        known.values().stream().map(TreeView::siteId).distinct().sorted().forEach(site -> consents
-                .validOn(new SiteId(site), plan.day(), Activity.BANDS, plan.pest())
-                .filter(consent -> consent.validUntil() != null && consent.validUntil().isBefore(off))
-                .ifPresent(consent -> warnings.add(
-                        "The consent at %s ends on %s, before the bands must be off on %s. Ask for longer in time."
-                                .formatted(consent.siteName(), consent.validUntil(), off))));
+        LocalDate off = plan.lastDay()
+                .plusDays(policies.on(plan.day(), plan.programme(), plan.pest())
+                        .values()
+                        .removeAfterDays());
+        known.values().stream()
+                .map(TreeView::siteId)
+                .distinct()
+                .sorted()
+                .forEach(site -> consents.validOn(new SiteId(site), plan.day(), Activity.BANDS, plan.pest())
+                        .filter(consent -> consent.validUntil() != null
+                                && consent.validUntil().isBefore(off))
+                        .ifPresent(consent -> warnings.add(
+                                "The consent at %s ends on %s, before the bands must be off on %s. Ask for longer in time."
+                                        .formatted(consent.siteName(), consent.validUntil(), off))));
     }
 }

@@ -90,7 +90,8 @@ record PlanWish(
         return switch (Objects.requireNonNullElse(order, "listed")) {
             case "listed" -> false;
             case "shortest" -> true;
-            default -> throw new IllegalArgumentException("order [%s] is neither listed nor shortest.".formatted(order));
+            default ->
+                throw new IllegalArgumentException("order [%s] is neither listed nor shortest.".formatted(order));
         };
     }
 }

@@ -75,18 +75,16 @@ record StockLine(
                 ? ""
                 : ", of which other plans need %s".formatted(amount(need.kind(), Math.min(free, plannedBefore)));
         String start = "%s: %s needed, %s free%s. "
-                .formatted(
-                        need.material(),
-                        amount(need.kind(), need.quantity()),
-                        amount(need.kind(), free),
-                        others);
+                .formatted(need.material(), amount(need.kind(), need.quantity()), amount(need.kind(), free), others);
         if (missing > 0) {
-            return start + "%s are missing. Order it, move it from another depot, or plan fewer trees."
-                    .formatted(amount(need.kind(), missing));
+            return start
+                    + "%s are missing. Order it, move it from another depot, or plan fewer trees."
+                            .formatted(amount(need.kind(), missing));
         }
         return need.longest() > longestReel
-                ? start + "No reel is long enough for the longest piece, %s; the longest has %s. Get a longer reel."
-                        .formatted(Length.ofMm(need.longest()), Length.ofMm(longestReel))
+                ? start
+                        + "No reel is long enough for the longest piece, %s; the longest has %s. Get a longer reel."
+                                .formatted(Length.ofMm(need.longest()), Length.ofMm(longestReel))
                 : start + "That suffices.";
     }
 

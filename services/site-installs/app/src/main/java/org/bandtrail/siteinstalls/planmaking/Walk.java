@@ -105,9 +105,7 @@ final class Walk {
     }
 
     private boolean movedToBestPlace(int from, int to) {
-        double saved = legs(stops[from - 1], stops[from])
-                + legs(stops[to], next(to))
-                - legs(stops[from - 1], next(to));
+        double saved = legs(stops[from - 1], stops[from]) + legs(stops[to], next(to)) - legs(stops[from - 1], next(to));
         double bestGain = LEAST_GAIN;
         int best = -1;
         boolean turned = false;

@@ -58,8 +58,7 @@ final class WorkPlanController {
     Checked check(@Valid @RequestBody Check request) {
         PlanContent content = making.content(request.plan());
         PlanId plan = Objects.requireNonNullElse(request.planId(), NOT_YET_NAMED);
-        return new Checked(
-                content.trees(), content.needs(), review.of(Asked.of(plan, content), clock.instant()));
+        return new Checked(content.trees(), content.needs(), review.of(Asked.of(plan, content), clock.instant()));
     }
 
     @PostMapping("/work-plans")
@@ -80,7 +79,9 @@ final class WorkPlanController {
     }
 
     @PostMapping("/work-plans/{planId}/change")
-    @Operation(summary = "Plan it otherwise", description = "All of it as it ought to be; an agreed plan needs a reason.")
+    @Operation(
+            summary = "Plan it otherwise",
+            description = "All of it as it ought to be; an agreed plan needs a reason.")
     Planned change(
             @PathVariable PlanId planId,
             @Valid @RequestBody Change request,

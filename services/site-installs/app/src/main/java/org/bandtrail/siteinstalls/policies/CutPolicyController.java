@@ -75,7 +75,8 @@ final class CutPolicyController {
     }
 
     @GetMapping("/policies/cut-lengths/in-force")
-    @Operation(summary = "The version in force on a day for a pest in a programme, else for the pest, else of the house")
+    @Operation(
+            summary = "The version in force on a day for a pest in a programme, else for the pest, else of the house")
     PolicyPage inForce(
             @RequestParam(required = false) @Nullable LocalDate on,
             @RequestParam(required = false) @Nullable String programme,

@@ -19,10 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param differences what changed against the other version
  */
 public record PolicyPage(
-        CutPolicyView policy,
-        @Nullable Integer against,
-        List<Value> values,
-        List<Difference> differences) {
+        CutPolicyView policy, @Nullable Integer against, List<Value> values, List<Difference> differences) {
     /** Keeps its own copies. */
     public PolicyPage {
         values = List.copyOf(values);
@@ -58,11 +55,9 @@ public record PolicyPage(
      * @param against the version to compare with, null for the one it replaced
      * @throws CutPolicyRefused.NoSuchVersion if one of them does not exist
      */
-    static PolicyPage of(
-            List<CutPolicyView> all, int version, @Nullable Integer against, List<ValueGuide> guides) {
+    static PolicyPage of(List<CutPolicyView> all, int version, @Nullable Integer against, List<ValueGuide> guides) {
         CutPolicyView policy = find(all, version);
-        CutPolicyView other =
-                against == null ? replacedBy(policy, all).orElse(null) : find(all, against);
+        CutPolicyView other = against == null ? replacedBy(policy, all).orElse(null) : find(all, against);
         Map<String, Object> now = named(policy.values());
         Map<String, Object> was = other == null ? now : named(other.values());
         List<Value> values = new ArrayList<>();

@@ -84,7 +84,8 @@ public final class PolicyQuestions {
         if (standOff >= asked) {
             return Optional.empty();
         }
-        long needed = (long) Math.ceil(2 * Math.PI * asked) + values.setup().seam().mm();
+        long needed =
+                (long) Math.ceil(2 * Math.PI * asked) + values.setup().seam().mm();
         return Optional.of(new Question(
                 "meshExtraMm",
                 mm(values.mesh().extra()),
@@ -101,11 +102,12 @@ public final class PolicyQuestions {
     private static Optional<Question> unguarded(CutLengths values) {
         return values.setup().guard() != CutLengths.GuardType.NONE
                 ? Optional.empty()
-                : Optional.of(new Question(
-                        "guardType",
-                        "none",
-                        "mesh",
-                        "Without a guard birds, bats and squirrels stick to the tape. Is that meant, and is it allowed?"));
+                : Optional.of(
+                        new Question(
+                                "guardType",
+                                "none",
+                                "mesh",
+                                "Without a guard birds, bats and squirrels stick to the tape. Is that meant, and is it allowed?"));
     }
 
     private static String words(ValueGuide guide, long value) {

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param programme code of the programme, null for all
  * @param pest EPPO code of the pest, null for all
  */
-public record PolicyScope(@Nullable String programme, @Nullable String pest) {
+public record PolicyScope(
+        @Nullable String programme, @Nullable String pest) {
     /** The default of the house: any programme, any pest. */
     public static final PolicyScope HOUSE = new PolicyScope(null, null);
 

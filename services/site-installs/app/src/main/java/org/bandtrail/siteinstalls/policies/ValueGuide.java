@@ -34,8 +34,7 @@ public record ValueGuide(
     /** All guides, in the order of the form. */
     public static List<ValueGuide> read() {
         try (var file = new ClassPathResource("defaults/policy-values.json").getInputStream()) {
-            return List.copyOf(
-                    JsonMapper.builder().build().readValue(file, new TypeReference<List<ValueGuide>>() {}));
+            return List.copyOf(JsonMapper.builder().build().readValue(file, new TypeReference<List<ValueGuide>>() {}));
         } catch (IOException unreadable) {
             throw new UncheckedIOException("The guides of the policy's values cannot be read.", unreadable);
         }

@@ -110,7 +110,8 @@ public record Proposal(
                 + "mesh = girth %d + %d, rounded up to %d mm; "
                         .formatted(girth.mm(), values.mesh().extra().mm(), mesh.mm())
                 + "stand-off = (%d - %d%s) / (2 pi) = %d mm; "
-                        .formatted(mesh.mm(), girth.mm(), seam.isPositive() ? " - seam " + seam.mm() : "", standOff.mm())
+                        .formatted(
+                                mesh.mm(), girth.mm(), seam.isPositive() ? " - seam " + seam.mm() : "", standOff.mm())
                 + "pins = one per started %d mm, at least %d: %d"
                         .formatted(
                                 values.fasteners().spacing().mm(),

@@ -63,8 +63,7 @@ final class PublishedBands implements WhenAppended {
                 fitted.details().position());
     }
 
-    private static List<MaterialMove> moves(
-            BandEvent.BandFitted fitted, DeviceKinds kinds) {
+    private static List<MaterialMove> moves(BandEvent.BandFitted fitted, DeviceKinds kinds) {
         Piece mesh = fitted.mesh();
         Fasteners fasteners = fitted.fasteners();
         DeviceKind kind = kinds.named(fitted.details().device()).orElse(null);

@@ -35,8 +35,7 @@ final class PublishedPlans implements WhenAppended {
             case WorkPlanEvent.PlanDrafted _, WorkPlanEvent.PlanRedrafted _ -> List.of();
             case WorkPlanEvent.PlanAgreed agreed -> List.of(needed(event, sequence, lines(agreed.content())));
             case WorkPlanEvent.PlanChanged changed -> List.of(needed(event, sequence, lines(changed.content())));
-            case WorkPlanEvent.PlanDone _, WorkPlanEvent.PlanCalledOff _ ->
-                List.of(needed(event, sequence, List.of()));
+            case WorkPlanEvent.PlanDone _, WorkPlanEvent.PlanCalledOff _ -> List.of(needed(event, sequence, List.of()));
         };
     }
 

@@ -33,8 +33,8 @@ class DepotFacts {
                             receipt.currency()));
         }
         told.changes()
-                .forEach(each -> changes.changed(
-                        what, new DepotId(each.depotId()), each.bin(), each.setAside(), each.change()));
+                .forEach(each ->
+                        changes.changed(what, new DepotId(each.depotId()), each.bin(), each.setAside(), each.change()));
     }
 
     /** A label says something. */

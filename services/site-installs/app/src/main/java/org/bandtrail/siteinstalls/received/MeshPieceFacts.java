@@ -45,8 +45,7 @@ final class MeshPieceFacts {
     private final KnownReels reels;
     private final ObjectProvider<Projectors> projectors;
 
-    MeshPieceFacts(
-            Commands commands, MeshPieces pieces, KnownReels reels, ObjectProvider<Projectors> projectors) {
+    MeshPieceFacts(Commands commands, MeshPieces pieces, KnownReels reels, ObjectProvider<Projectors> projectors) {
         this.commands = commands;
         this.pieces = pieces;
         this.reels = reels;
@@ -57,12 +56,11 @@ final class MeshPieceFacts {
     private record Done(String work, BandId band, List<MaterialMove> moves, PersonId by, Occurred when) {}
 
     void hear(Envelope envelope) {
-        Done done =
-                switch (envelope.type()) {
-                    case BandTakenDown.TYPE -> of(envelope.dataAs(BandTakenDown.class));
-                    case PiecesReplaced.TYPE -> of(envelope.dataAs(PiecesReplaced.class));
-                    default -> throw new IllegalArgumentException("[%s] is not for us.".formatted(envelope.type()));
-                };
+        Done done = switch (envelope.type()) {
+            case BandTakenDown.TYPE -> of(envelope.dataAs(BandTakenDown.class));
+            case PiecesReplaced.TYPE -> of(envelope.dataAs(PiecesReplaced.class));
+            default -> throw new IllegalArgumentException("[%s] is not for us.".formatted(envelope.type()));
+        };
         List<MaterialMove> offTree = done.moves().stream()
                 .filter(move -> move.material().equals("reel") && move.source().startsWith(TREE))
                 .filter(move -> move.target().startsWith(CREW) || move.target().startsWith(BAG))
@@ -81,8 +79,7 @@ final class MeshPieceFacts {
 
     private void tell(Done done, MaterialMove move, Optional<MeshPieceView> hanging) {
         ReelId reel = new ReelId(move.id());
-        Optional<MeshPieceId> known = hanging.filter(
-                        piece -> piece.reelId().equals(reel.value()))
+        Optional<MeshPieceId> known = hanging.filter(piece -> piece.reelId().equals(reel.value()))
                 .map(piece -> new MeshPieceId(piece.pieceId()));
         if (move.target().startsWith(CREW)) {
             commands.send(new TakeBack(

@@ -111,8 +111,7 @@ public record Site(
         if (closedOn == null) {
             throw new SiteRefused.AlreadyThus(reopen.siteId(), null);
         }
-        return new SiteReopened(
-                reopen.siteId(), reason(reopen.siteId(), reopen.reason()), reopen.by(), reopen.when());
+        return new SiteReopened(reopen.siteId(), reason(reopen.siteId(), reopen.reason()), reopen.by(), reopen.when());
     }
 
     private static String reason(SiteId siteId, String given) {

@@ -57,8 +57,12 @@ final class SiteChangeController {
                 request.name(),
                 SiteController.pointOf(request.lat(), request.lon()),
                 Objects.requireNonNullElse(request.accessNotes(), ""));
-        return changed(siteId, request.commandId(), request, List.of(), when -> new SiteCommand.CorrectSite(
-                siteId, details, person.id(), when));
+        return changed(
+                siteId,
+                request.commandId(),
+                request,
+                List.of(),
+                when -> new SiteCommand.CorrectSite(siteId, details, person.id(), when));
     }
 
     @PostMapping("/boundary")
@@ -70,8 +74,12 @@ final class SiteChangeController {
             @Valid @RequestBody Outline request,
             @Parameter(hidden = true) ActingPerson person) {
         BoundaryReader.Read read = BoundaryReader.read(request.boundary());
-        return changed(siteId, request.commandId(), request, read.notes(), when -> new SiteCommand.OutlineSite(
-                siteId, read.boundary(), person.id(), when));
+        return changed(
+                siteId,
+                request.commandId(),
+                request,
+                read.notes(),
+                when -> new SiteCommand.OutlineSite(siteId, read.boundary(), person.id(), when));
     }
 
     @PostMapping("/hours")
@@ -80,8 +88,12 @@ final class SiteChangeController {
             @PathVariable SiteId siteId,
             @Valid @RequestBody Hours request,
             @Parameter(hidden = true) ActingPerson person) {
-        return changed(siteId, request.commandId(), request, List.of(), when -> new SiteCommand.SetHours(
-                siteId, request.hours(), person.id(), when));
+        return changed(
+                siteId,
+                request.commandId(),
+                request,
+                List.of(),
+                when -> new SiteCommand.SetHours(siteId, request.hours(), person.id(), when));
     }
 
     @PostMapping("/hazards")
@@ -91,8 +103,12 @@ final class SiteChangeController {
             @Valid @RequestBody Hazards request,
             @Parameter(hidden = true) ActingPerson person) {
         kinds.mustKnow(request.hazards());
-        return changed(siteId, request.commandId(), request, List.of(), when -> new SiteCommand.SetHazards(
-                siteId, request.hazards(), person.id(), when));
+        return changed(
+                siteId,
+                request.commandId(),
+                request,
+                List.of(),
+                when -> new SiteCommand.SetHazards(siteId, request.hazards(), person.id(), when));
     }
 
     @PostMapping("/close")
@@ -101,8 +117,12 @@ final class SiteChangeController {
             @PathVariable SiteId siteId,
             @Valid @RequestBody Close request,
             @Parameter(hidden = true) ActingPerson person) {
-        return changed(siteId, request.commandId(), request, List.of(), when -> new SiteCommand.CloseSite(
-                siteId, request.on(), request.reason(), person.id(), when));
+        return changed(
+                siteId,
+                request.commandId(),
+                request,
+                List.of(),
+                when -> new SiteCommand.CloseSite(siteId, request.on(), request.reason(), person.id(), when));
     }
 
     @PostMapping("/reopen")
@@ -111,8 +131,12 @@ final class SiteChangeController {
             @PathVariable SiteId siteId,
             @Valid @RequestBody Reopen request,
             @Parameter(hidden = true) ActingPerson person) {
-        return changed(siteId, request.commandId(), request, List.of(), when -> new SiteCommand.ReopenSite(
-                siteId, request.reason(), person.id(), when));
+        return changed(
+                siteId,
+                request.commandId(),
+                request,
+                List.of(),
+                when -> new SiteCommand.ReopenSite(siteId, request.reason(), person.id(), when));
     }
 
     private Changed changed(
@@ -142,7 +166,9 @@ final class SiteChangeController {
     record Hazards(@NotNull UUID commandId, @NotNull List<Hazard> hazards) {}
 
     record Close(
-            @NotNull UUID commandId, @NotNull LocalDate on, @NotNull String reason) {}
+            @NotNull UUID commandId,
+            @NotNull LocalDate on,
+            @NotNull String reason) {}
 
     record Reopen(@NotNull UUID commandId, @NotNull String reason) {}
 

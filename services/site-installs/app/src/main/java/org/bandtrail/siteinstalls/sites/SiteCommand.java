@@ -88,8 +88,7 @@ public sealed interface SiteCommand {
      * @param by who closes it
      * @param when when
      */
-    record CloseSite(
-            @TargetAggregateIdentifier SiteId siteId, LocalDate on, String reason, PersonId by, Occurred when)
+    record CloseSite(@TargetAggregateIdentifier SiteId siteId, LocalDate on, String reason, PersonId by, Occurred when)
             implements SiteCommand {}
 
     /**

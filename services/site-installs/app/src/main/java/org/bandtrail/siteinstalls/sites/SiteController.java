@@ -81,7 +81,8 @@ final class SiteController {
     }
 
     @GetMapping("/sites/{siteId}")
-    @Operation(summary = "One site: boundary, hours, hazards with cautions, and every change with the value it replaced")
+    @Operation(
+            summary = "One site: boundary, hours, hazards with cautions, and every change with the value it replaced")
     SiteWhole one(@PathVariable SiteId siteId) {
         return sites.whole(siteId).orElseThrow(() -> new NoSuch("site", siteId));
     }

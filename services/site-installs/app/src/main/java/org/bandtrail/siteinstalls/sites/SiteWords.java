@@ -36,8 +36,7 @@ final class SiteWords {
     static String hours(OpeningHours hours) {
         Stream<String> weekly = hours.weekly().stream()
                 .map(row -> "%s %s to %s"
-                        .formatted(
-                                row.day().getDisplayName(TextStyle.FULL, Locale.ENGLISH), row.from(), row.until()));
+                        .formatted(row.day().getDisplayName(TextStyle.FULL, Locale.ENGLISH), row.from(), row.until()));
         Stream<String> single = hours.exceptions().stream()
                 .map(row -> row.from() == null
                         ? "%s closed".formatted(row.day())
@@ -48,9 +47,8 @@ final class SiteWords {
 
     static String hazards(List<Hazard> hazards) {
         return hazards.stream()
-                .map(hazard -> hazard.note().isEmpty()
-                        ? hazard.kind()
-                        : "%s: %s".formatted(hazard.kind(), hazard.note()))
+                .map(hazard ->
+                        hazard.note().isEmpty() ? hazard.kind() : "%s: %s".formatted(hazard.kind(), hazard.note()))
                 .collect(Collectors.joining("; "));
     }
 }

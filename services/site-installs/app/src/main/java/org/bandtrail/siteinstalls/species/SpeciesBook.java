@@ -58,9 +58,7 @@ public record SpeciesBook(
     }
 
     private static String plain(String text) {
-        return String.join(
-                        " ",
-                        Arrays.asList(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")))
+        return String.join(" ", Arrays.asList(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")))
                 .strip();
     }
 }

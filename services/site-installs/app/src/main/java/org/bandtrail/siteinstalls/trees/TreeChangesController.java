@@ -56,8 +56,7 @@ final class TreeChangesController {
                 treeId,
                 request.commandId(),
                 request,
-                () -> new CorrectTree(
-                        treeId, details, request.reason(), person.id(), Occurred.at(clock.instant())));
+                () -> new CorrectTree(treeId, details, request.reason(), person.id(), Occurred.at(clock.instant())));
     }
 
     @PostMapping("/trees/{treeId}/gone")
@@ -84,12 +83,10 @@ final class TreeChangesController {
                 treeId,
                 request.commandId(),
                 request,
-                () -> new NoteFoundAgain(
-                        treeId, orEmpty(request.reason()), person.id(), when(request.happenedAt())));
+                () -> new NoteFoundAgain(treeId, orEmpty(request.reason()), person.id(), when(request.happenedAt())));
     }
 
-    private Changed once(
-            TreeId treeId, UUID commandId, Object request, Supplier<TreeCommand> command) {
+    private Changed once(TreeId treeId, UUID commandId, Object request, Supplier<TreeCommand> command) {
         return work.once(commandId, List.of(treeId.value(), request), Changed.class, () -> {
             commands.send(command.get());
             return new Changed(treeId);
@@ -117,12 +114,7 @@ final class TreeChangesController {
             @NotNull String reason) {
         TreeDetails details() {
             return new TreeDetails(
-                    siteId,
-                    tag,
-                    orEmpty(species),
-                    speciesCode,
-                    TreeController.position(lat, lon),
-                    orEmpty(note));
+                    siteId, tag, orEmpty(species), speciesCode, TreeController.position(lat, lon), orEmpty(note));
         }
     }
 

@@ -87,8 +87,7 @@ public sealed interface TreeCommand {
      * @param by who saw it
      * @param when when
      */
-    record NoteGone(
-            @TargetAggregateIdentifier TreeId treeId, GoneHow how, String reason, PersonId by, Occurred when)
+    record NoteGone(@TargetAggregateIdentifier TreeId treeId, GoneHow how, String reason, PersonId by, Occurred when)
             implements TreeCommand {}
 
     /**
@@ -111,8 +110,7 @@ public sealed interface TreeCommand {
      * @param by who says so
      * @param when when
      */
-    record MergeTree(
-            @TargetAggregateIdentifier TreeId treeId, TreeId kept, String reason, PersonId by, Occurred when)
+    record MergeTree(@TargetAggregateIdentifier TreeId treeId, TreeId kept, String reason, PersonId by, Occurred when)
             implements TreeCommand {}
 
     /**

@@ -86,8 +86,8 @@ final class TreeController {
             throw new IllegalArgumentException("Neither girth nor dbh is given. Give what was measured.");
         }
         return work.once(request.commandId(), List.of(treeId.value(), request), Known.class, () -> {
-            commands.send(new MeasureGirth(
-                    treeId, girth, request.height(), null, person.id(), when(request.happenedAt())));
+            commands.send(
+                    new MeasureGirth(treeId, girth, request.height(), null, person.id(), when(request.happenedAt())));
             return new Known(treeId);
         });
     }

@@ -44,8 +44,7 @@ public record TreeDetails(
         return List.copyOf(changes);
     }
 
-    private static void addChange(
-            List<String> changes, String name, @Nullable Object before, @Nullable Object after) {
+    private static void addChange(List<String> changes, String name, @Nullable Object before, @Nullable Object after) {
         if (!Objects.equals(before, after)) {
             changes.add("%s %s, now %s".formatted(name, words(before), words(after)));
         }

@@ -49,8 +49,8 @@ final class TreeHistories {
     List<TreeView.Merged> merged(TreeId treeId) {
         return jdbc.sql("SELECT tree_id, tag, merged_at FROM tree WHERE merged_into = ? ORDER BY tree_id")
                 .param(treeId.value())
-                .query((row, number) -> new TreeView.Merged(
-                        row.getString("tree_id"), row.getString("tag"), moment(row, "merged_at")))
+                .query((row, number) ->
+                        new TreeView.Merged(row.getString("tree_id"), row.getString("tag"), moment(row, "merged_at")))
                 .list();
     }
 

@@ -41,8 +41,7 @@ record TreeStep(
                         tree.when(),
                         tree.by(),
                         "%s; because: %s"
-                                .formatted(
-                                        String.join("; ", tree.after().changesFrom(tree.before())), tree.reason()));
+                                .formatted(String.join("; ", tree.after().changesFrom(tree.before())), tree.reason()));
             case TreeGone tree -> plain(tree.how().words(), tree.when(), tree.by(), tree.reason());
             case TreeMerged tree ->
                 plain("merged", tree.when(), tree.by(), "into %s; because: %s".formatted(tree.kept(), tree.reason()));
@@ -68,6 +67,8 @@ record TreeStep(
                 girth.girth().mm(),
                 girth.height() == null ? null : girth.height().mm(),
                 girth.whileFitting() == null ? null : girth.whileFitting().value(),
-                "%s %s".formatted(girth.written().text(), girth.written().basis().word()));
+                "%s %s"
+                        .formatted(
+                                girth.written().text(), girth.written().basis().word()));
     }
 }

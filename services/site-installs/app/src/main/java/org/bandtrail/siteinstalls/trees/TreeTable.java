@@ -33,10 +33,12 @@ final class TreeTable {
                         ON CONFLICT DO NOTHING""")
                 .params(
                         texts(registered, tree -> tree.treeId().value()),
-                        texts(registered, tree -> tree.when()
-                                .happened()
-                                .atOffset(ZoneOffset.UTC)
-                                .toString()),
+                        texts(
+                                registered,
+                                tree -> tree.when()
+                                        .happened()
+                                        .atOffset(ZoneOffset.UTC)
+                                        .toString()),
                         texts(details, tree -> tree.siteId().value()),
                         texts(details, TreeDetails::tag),
                         texts(details, TreeDetails::species),
@@ -103,7 +105,8 @@ final class TreeTable {
                 .params(
                         texts(merged.keySet(), TreeId::value),
                         merged.values().stream()
-                                .map(event -> event == null ? null : event.kept().value())
+                                .map(event ->
+                                        event == null ? null : event.kept().value())
                                 .toArray(String[]::new),
                         merged.values().stream()
                                 .map(event -> event == null
@@ -116,9 +119,7 @@ final class TreeTable {
                 .update();
         jdbc.sql("""
                         UPDATE tree SET girth_mm = NULL, girth_measured_at = NULL, girth_height_mm = NULL
-                        WHERE tree_id = ANY (?)""")
-                .param(texts(parted, tree -> tree.kept().value()))
-                .update();
+                        WHERE tree_id = ANY (?)""").param(texts(parted, tree -> tree.kept().value())).update();
     }
 
     /**
@@ -146,7 +147,8 @@ final class TreeTable {
 
     private static @Nullable String[] codes(Collection<TreeDetails> details) {
         return details.stream()
-                .map(tree -> tree.speciesCode() == null ? null : tree.speciesCode().value())
+                .map(tree ->
+                        tree.speciesCode() == null ? null : tree.speciesCode().value())
                 .toArray(String[]::new);
     }
 

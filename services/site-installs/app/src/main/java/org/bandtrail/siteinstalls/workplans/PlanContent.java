@@ -59,8 +59,7 @@ public record PlanContent(
         return List.copyOf(needs);
     }
 
-    private void addCounted(
-            List<PlanNeed> needs, @Nullable MaterialCode material, Function<PlanTree, Pieces> each) {
+    private void addCounted(List<PlanNeed> needs, @Nullable MaterialCode material, Function<PlanTree, Pieces> each) {
         long all = trees.stream().mapToLong(tree -> each.apply(tree).count()).sum();
         if (material != null && all > 0) {
             needs.add(new PlanNeed(material, MaterialKind.FASTENER, all, 0, all));
@@ -73,10 +72,7 @@ public record PlanContent(
     }
 
     private void add(
-            List<PlanNeed> needs,
-            @Nullable MaterialCode material,
-            MaterialKind kind,
-            Function<PlanTree, Length> each) {
+            List<PlanNeed> needs, @Nullable MaterialCode material, MaterialKind kind, Function<PlanTree, Length> each) {
         List<PlanTree> with =
                 trees.stream().filter(tree -> each.apply(tree).isPositive()).toList();
         if (material == null || with.isEmpty()) {

@@ -98,8 +98,7 @@ public record WorkPlan(State state, @Nullable PlanContent content) {
             return List.of();
         }
         if (!state.binding()) {
-            return List.of(
-                    new PlanRedrafted(change.planId(), change.content(), reason, change.by(), change.when()));
+            return List.of(new PlanRedrafted(change.planId(), change.content(), reason, change.by(), change.when()));
         }
         mustSayWhy(change.planId(), reason, "changed");
         return List.of(new PlanChanged(change.planId(), change.content(), reason, change.by(), change.when()));
@@ -107,9 +106,7 @@ public record WorkPlan(State state, @Nullable PlanContent content) {
 
     private List<WorkPlanEvent> agreed(Agree agree) {
         PlanContent now = mustBeOpen(agree.planId(), "agreed");
-        return state.binding()
-                ? List.of()
-                : List.of(new PlanAgreed(agree.planId(), now, agree.by(), agree.when()));
+        return state.binding() ? List.of() : List.of(new PlanAgreed(agree.planId(), now, agree.by(), agree.when()));
     }
 
     private List<WorkPlanEvent> finished(Finish finish) {

@@ -169,7 +169,13 @@ final class WorkPlanProjection implements Projection {
         jdbc.sql("""
                         INSERT INTO work_plan_step (position, plan_id, what, happened_at, by_person, note)
                         VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING""")
-                .params(position, event.planId().value(), what, at(event), event.by().value(), note)
+                .params(
+                        position,
+                        event.planId().value(),
+                        what,
+                        at(event),
+                        event.by().value(),
+                        note)
                 .update();
     }
 

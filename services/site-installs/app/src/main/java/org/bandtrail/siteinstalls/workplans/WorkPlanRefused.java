@@ -62,8 +62,7 @@ public abstract sealed class WorkPlanRefused extends Refusal {
         private static final long serialVersionUID = 1L;
 
         ReasonMissing(PlanId plan, String wished) {
-            super("Plan [%s] cannot be %s without a reason, for example the weather. Say why."
-                    .formatted(plan, wished));
+            super("Plan [%s] cannot be %s without a reason, for example the weather. Say why.".formatted(plan, wished));
         }
 
         @Override

@@ -44,8 +44,7 @@ public class WorkPlans {
      * @param open only those that are neither done nor called off
      * @param after {@code day planId} of the last row of the page before, null for the first page
      */
-    public List<WorkPlanView> page(
-            LocalDate from, LocalDate until, boolean open, @Nullable String after, int limit) {
+    public List<WorkPlanView> page(LocalDate from, LocalDate until, boolean open, @Nullable String after, int limit) {
         return jdbc.sql(SELECT + """
                         WHERE p.last_day >= :from AND p.day <= :until AND (p.day || ' ' || p.plan_id) > :after
                           AND %s ORDER BY (p.day || ' ' || p.plan_id) LIMIT :limit""".formatted(open ? OPEN : "TRUE"))
@@ -77,8 +76,8 @@ public class WorkPlans {
 
     /** Other open plans of a crew on these days. */
     public List<WorkPlanView> ofCrew(CrewId crew, LocalDate day, LocalDate lastDay, PlanId except) {
-        return jdbc.sql(SELECT + "WHERE p.crew_id = ? AND p.last_day >= ? AND p.day <= ? AND p.plan_id <> ? AND "
-                        + OPEN + " ORDER BY p.day, p.plan_id")
+        return jdbc.sql(SELECT + "WHERE p.crew_id = ? AND p.last_day >= ? AND p.day <= ? AND p.plan_id <> ? AND " + OPEN
+                        + " ORDER BY p.day, p.plan_id")
                 .params(crew.value(), day, lastDay, except.value())
                 .query(WorkPlans::view)
                 .list();
@@ -115,10 +114,7 @@ public class WorkPlans {
                                t.gone_at IS NOT NULL AS gone,
                                (SELECT count(*) FROM band b WHERE b.tree_id = w.tree_id AND b.state = 'up') AS up
                         FROM work_plan_tree w LEFT JOIN tree t ON t.tree_id = w.tree_id
-                        WHERE w.plan_id = ? ORDER BY w.step""")
-                .param(plan.value())
-                .query(WorkPlans::line)
-                .list();
+                        WHERE w.plan_id = ? ORDER BY w.step""").param(plan.value()).query(WorkPlans::line).list();
     }
 
     private List<PlanNeed> needs(PlanId plan) {

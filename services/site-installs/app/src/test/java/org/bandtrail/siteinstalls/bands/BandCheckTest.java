@@ -69,14 +69,7 @@ class BandCheckTest {
     @Test
     void a_tree_or_site_nobody_registered_is_flagged() {
         Books nothing = new Books(
-                false,
-                null,
-                List.of(),
-                null,
-                BOOKS.tapeReel(),
-                BOOKS.meshReel(),
-                BOOKS.policy(),
-                BOOKS.device());
+                false, null, List.of(), null, BOOKS.tapeReel(), BOOKS.meshReel(), BOOKS.policy(), BOOKS.device());
         assertThat(codes(FITTING, nothing)).containsExactly("site-unknown", "tree-unknown");
     }
 
@@ -165,7 +158,15 @@ class BandCheckTest {
             assertThat(finding.message()).startsWith("1580 mm of mesh is 115 mm longer than proposed.");
         });
         FitDetails explained = new FitDetails(
-                FitDetails.STICKY_BAND, 1, "burl on the east side", List.of(), null, null, null, null, List.of(),
+                FitDetails.STICKY_BAND,
+                1,
+                "burl on the east side",
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                List.of(),
                 List.of());
         assertThat(codes(longMesh.with(explained), BOOKS)).isEmpty();
         Fitting reused = new Fitting(

@@ -88,7 +88,8 @@ class BandControllerTest {
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
         JsonNode tree = http.get("/trees/ELM-6").body();
         assertThat(tree.path("girthMm").asLong()).isEqualTo(1230);
-        JsonNode measured = tree.path("history").valueStream()
+        JsonNode measured = tree.path("history")
+                .valueStream()
                 .filter(step -> step.path("bandId").asString("").equals("EB-9"))
                 .findFirst()
                 .orElseThrow();

@@ -52,16 +52,8 @@ class BandTest {
                 FITTING.fasteners());
         assertThat(fitted(unmeasured, BOOKS).girth()).isEqualTo(Length.ofMm(1230));
         assertThat(fitted(unmeasured, BOOKS).height()).isEqualTo(Length.ofMm(1200));
-        Books without =
-                new Books(
-                true,
-                null,
-                BOOKS.bandsUp(),
-                null,
-                BOOKS.tapeReel(),
-                BOOKS.meshReel(),
-                BOOKS.policy(),
-                BOOKS.device());
+        Books without = new Books(
+                true, null, BOOKS.bandsUp(), null, BOOKS.tapeReel(), BOOKS.meshReel(), BOOKS.policy(), BOOKS.device());
         // 1325 - 50 - 2 x 19
         assertThat(fitted(unmeasured, without).girth()).isEqualTo(Length.ofMm(1237));
     }

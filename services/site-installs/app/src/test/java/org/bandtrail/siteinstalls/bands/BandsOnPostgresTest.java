@@ -130,6 +130,7 @@ class BandsOnPostgresTest {
         BandView.Whole before = after("PG-4", takeDown("PG-4", 5), fit("PG-4"));
         projectors.rebuild("band");
         assertThat(bands.whole(new BandId("PG-4"))).contains(before);
-        assertThat(bands.page(new BandFilter(null, null, "down", null, "PG-4", null), null, 10)).containsExactly(before.band());
+        assertThat(bands.page(new BandFilter(null, null, "down", null, "PG-4", null), null, 10))
+                .containsExactly(before.band());
     }
 }

@@ -49,7 +49,8 @@ class FitDetailsColumnsTest {
             row = row.after(event);
         }
         table.write(List.of(row));
-        BandRow read = Objects.requireNonNull(table.read(List.of(new BandId(band))).get(new BandId(band)));
+        BandRow read =
+                Objects.requireNonNull(table.read(List.of(new BandId(band))).get(new BandId(band)));
         return Objects.requireNonNull(read.fit()).details();
     }
 

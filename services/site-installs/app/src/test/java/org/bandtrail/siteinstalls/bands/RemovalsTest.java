@@ -138,9 +138,7 @@ class RemovalsTest {
                 BandSamples.BOOKS.meshReel(),
                 BandSamples.BOOKS.policy(),
                 BandSamples.BOOKS.device());
-        tell(
-                fit("RT-1", "RT-TREE", "RT-SITE", BandSamples.BOOKS, 0),
-                fit("RT-2", "RT-TREE", "RT-SITE", banded, 1));
+        tell(fit("RT-1", "RT-TREE", "RT-SITE", BandSamples.BOOKS, 0), fit("RT-2", "RT-TREE", "RT-SITE", banded, 1));
         assertThat(flag("RT-2").open()).isTrue();
 
         tell(takeDown("RT-1", 9));

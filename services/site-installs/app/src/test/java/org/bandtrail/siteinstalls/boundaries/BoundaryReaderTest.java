@@ -52,8 +52,7 @@ class BoundaryReaderTest {
                         .boundary()
                         .rings())
                 .hasSize(1);
-        assertThatThrownBy(() ->
-                        BoundaryReader.read(JSON.readTree("{\"type\":\"MultiPolygon\",\"coordinates\":[]}")))
+        assertThatThrownBy(() -> BoundaryReader.read(JSON.readTree("{\"type\":\"MultiPolygon\",\"coordinates\":[]}")))
                 .hasMessageContaining("MultiPolygon")
                 .hasMessageContaining("several sites");
     }
@@ -65,7 +64,8 @@ class BoundaryReaderTest {
                 .hasMessageContaining("Repeat its first position");
         assertThatThrownBy(() -> polygon("[[0,0],[0.01,0.01],[0.01,0],[0,0.01],[0,0]]"))
                 .hasMessageContaining("crosses another");
-        assertThatThrownBy(() -> polygon("[[0,91],[0.01,91],[0.01,91.1],[0,91]]")).hasMessageContaining("91");
+        assertThatThrownBy(() -> polygon("[[0,91],[0.01,91],[0.01,91.1],[0,91]]"))
+                .hasMessageContaining("91");
         assertThatThrownBy(() -> polygon("[[0,0],[2,0],[2,2],[0,0]]")).hasMessageContaining("one degree");
         assertThatThrownBy(() -> polygon("[[0,0],[0,0.1],[0,0]]")).hasMessageContaining("3 positions");
         assertThatThrownBy(() -> polygon("[[0],[0,0.1],[0.1,0.1],[0]]")).hasMessageContaining("Position 1 of ring 1");

@@ -142,7 +142,9 @@ class ConsentsOnPostgresTest {
         assertThat(after.path("siteName").asString()).isEqualTo("Weir");
         assertThat(http.post("/consents/warning", """
                         {"commandId":"%s","since":"2026-05-20","days":40,"source":"our lead","reason":"post is slow"}
-                        """.formatted(Http.commandId())).status()).isEqualTo(200);
+                        """.formatted(Http.commandId()))
+                        .status())
+                .isEqualTo(200);
         assertThat(standing("CQ-1", "2026-05-30").path("standing").asString()).isEqualTo("ENDS_SOON");
         jdbc.sql("DELETE FROM consent_warning WHERE since = '2026-05-20'").update();
     }
@@ -164,8 +166,9 @@ class ConsentsOnPostgresTest {
     void a_closed_site_takes_no_plans_from_that_day_on() {
         http.post("/sites", "{\"commandId\":\"%s\",\"siteId\":\"CS-1\",\"name\":\"Weir\"}".formatted(Http.commandId()));
         give("CS-1", "null");
-        http.post("/sites/CS-1/close", "{\"commandId\":\"%s\",\"on\":\"2026-06-30\",\"reason\":\"sold\"}"
-                .formatted(Http.commandId()));
+        http.post(
+                "/sites/CS-1/close",
+                "{\"commandId\":\"%s\",\"on\":\"2026-06-30\",\"reason\":\"sold\"}".formatted(Http.commandId()));
         settle();
         assertThat(http.get("/consents/check?site=CS-1&on=2026-06-29").status()).isEqualTo(200);
         Http.Answer refused = http.get("/consents/check?site=CS-1&on=2026-06-30");

@@ -38,7 +38,14 @@ class CutPlanTest {
 
     private static PlannedReel reel(String id, long length, long leftover, PlannedPiece... pieces) {
         return new PlannedReel(
-                new ReelId(id), null, true, Length.ofMm(length), List.of(pieces), Length.ofMm(leftover), Length.ZERO, Length.ZERO);
+                new ReelId(id),
+                null,
+                true,
+                Length.ofMm(length),
+                List.of(pieces),
+                Length.ofMm(leftover),
+                Length.ZERO,
+                Length.ZERO);
     }
 
     private static MaterialCuts tape(List<PlannedReel> reels, PlannedPiece... uncut) {
@@ -115,8 +122,8 @@ class CutPlanTest {
 
     @Test
     void no_reel_is_cut_twice_and_no_piece_is_there_twice() {
-        assertThatThrownBy(() -> CutPlan.NONE.decide(draw(tape(List.of(
-                        reel("R-1", 1_100, 0, piece(T1, 1_100)), reel("R-1", 1_300, 0, piece(T2, 1_300)))))))
+        assertThatThrownBy(() -> CutPlan.NONE.decide(draw(tape(
+                        List.of(reel("R-1", 1_100, 0, piece(T1, 1_100)), reel("R-1", 1_300, 0, piece(T2, 1_300)))))))
                 .hasMessageContaining("reel R-1 is cut twice");
         assertThatThrownBy(() -> CutPlan.NONE.decide(draw(tape(
                         List.of(reel("R-1", 1_100, 0, piece(T1, 1_100)), reel("R-2", 1_100, 0, piece(T1, 1_100)))))))
@@ -128,7 +135,8 @@ class CutPlanTest {
         assertThatThrownBy(() -> after(partly()).decide(new AgreePlan(PLAN, false, LEAD, NOW)))
                 .isInstanceOf(CutPlanRefused.PiecesMissing.class)
                 .hasMessageContaining("leaves 1 pieces uncut");
-        assertThat(after(partly(), new AgreePlan(PLAN, true, LEAD, NOW)).state()).isEqualTo(CutPlan.State.AGREED);
+        assertThat(after(partly(), new AgreePlan(PLAN, true, LEAD, NOW)).state())
+                .isEqualTo(CutPlan.State.AGREED);
     }
 
     @Test
@@ -137,8 +145,7 @@ class CutPlanTest {
         HandOverPlan handOver = new HandOverPlan(PLAN, new KitId("K-1"), LEAD, NOW);
         assertThat(after(good(), agree, handOver).state()).isEqualTo(CutPlan.State.HANDED_OVER);
         assertThatThrownBy(() -> after(good()).decide(handOver)).isInstanceOf(CutPlanRefused.StandsElsewhere.class);
-        assertThatThrownBy(() ->
-                        after(good(), agree, handOver).decide(new DropPlan(PLAN, "rain", LEAD, NOW)))
+        assertThatThrownBy(() -> after(good(), agree, handOver).decide(new DropPlan(PLAN, "rain", LEAD, NOW)))
                 .hasMessageContaining("it is handed over");
     }
 

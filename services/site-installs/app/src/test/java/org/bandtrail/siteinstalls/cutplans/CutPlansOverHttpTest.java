@@ -99,8 +99,10 @@ class CutPlansOverHttpTest {
                  "removeAfterDays": 120, "lateAfterDays": 3}""".formatted(scope));
         seen();
         JsonNode house = one(drawn("\"tape\": \"%s-T\"".formatted(site))).path("parts");
-        JsonNode own = one(drawn("\"tape\": \"%s-T\", %s".formatted(site, scope))).path("parts");
-        assertThat(own.path("policyVersion").asInt()).isNotEqualTo(house.path("policyVersion").asInt());
+        JsonNode own =
+                one(drawn("\"tape\": \"%s-T\", %s".formatted(site, scope))).path("parts");
+        assertThat(own.path("policyVersion").asInt())
+                .isNotEqualTo(house.path("policyVersion").asInt());
         assertThat(own.path("materials").path(0).path("reels").path(0).path("pieces"))
                 .extracting(piece -> piece.path("lengthMm").asLong())
                 .contains(1140L);
@@ -161,8 +163,7 @@ class CutPlansOverHttpTest {
     void without_the_owners_consent_nothing_is_planned() {
         reel("A", 20_000, 50_000);
         Http.Answer answer = post("/cut-plans", """
-                "depotId": "D-%s", "day": "2025-05-06", "tape": "%s-T", "trees": [{"treeId": "%s-1"}]"""
-                .formatted(site, site, site));
+                "depotId": "D-%s", "day": "2025-05-06", "tape": "%s-T", "trees": [{"treeId": "%s-1"}]""".formatted(site, site, site));
         assertThat(answer.status()).isEqualTo(409);
         assertThat(answer.body().path("detail").asString()).contains(site).contains("2025-05-06");
     }
@@ -173,10 +174,11 @@ class CutPlansOverHttpTest {
         done("/trees", "\"siteId\": \"%s\", \"tag\": \"9\"".formatted(site));
         seen();
         Http.Answer answer = post("/cut-plans", """
-                "depotId": "D-%s", "day": "2026-05-06", "tape": "%s-T", "trees": [{"treeId": "%s-9"}]"""
-                .formatted(site, site, site));
+                "depotId": "D-%s", "day": "2026-05-06", "tape": "%s-T", "trees": [{"treeId": "%s-9"}]""".formatted(site, site, site));
         assertThat(answer.status()).isEqualTo(422);
-        assertThat(answer.body().path("detail").asString()).contains(site + "-9").contains("nobody measured its girth");
+        assertThat(answer.body().path("detail").asString())
+                .contains(site + "-9")
+                .contains("nobody measured its girth");
     }
 
     @Test
@@ -200,9 +202,7 @@ class CutPlansOverHttpTest {
         jdbc.sql("""
                         INSERT INTO depot_holding (holding, id, material_code, kind, received, received_at, cost_minor,
                                                    currency)
-                        VALUES ('reel', ?, ?, 'TAPE', ?, now(), 4200, 'USD')""")
-                .params(site + "-" + id, site + "-T", receivedMm)
-                .update();
+                        VALUES ('reel', ?, ?, 'TAPE', ?, now(), 4200, 'USD')""").params(site + "-" + id, site + "-T", receivedMm).update();
         jdbc.sql("INSERT INTO depot_place VALUES ('reel', ?, ?, '', false, ?)")
                 .params(site + "-" + id, "D-" + site, lengthMm)
                 .update();

@@ -18,6 +18,7 @@ import org.bandtrail.kernel.ReelId;
 import org.bandtrail.kernel.SiteId;
 import org.bandtrail.kernel.TreeId;
 import org.bandtrail.siteinstalls.cutplans.CutPlanView;
+import org.bandtrail.siteinstalls.cutplans.CutUse;
 import org.bandtrail.siteinstalls.cutplans.MaterialCuts;
 import org.bandtrail.siteinstalls.cutplans.PlannedPiece;
 import org.bandtrail.siteinstalls.cutplans.PlannedReel;
@@ -31,12 +32,7 @@ class CutSheetPdfTest {
     private static CutPlanView.Whole plan(int trees) {
         List<PlannedTree> planned = IntStream.rangeClosed(1, trees)
                 .mapToObj(number -> new PlannedTree(
-                        new TreeId("ALDER-" + number),
-                        new SiteId("ALDER"),
-                        "T" + number,
-                        Length.ofMm(1_000),
-                        2,
-                        14))
+                        new TreeId("ALDER-" + number), new SiteId("ALDER"), "T" + number, Length.ofMm(1_000), 2, 14, 0))
                 .toList();
         List<PlannedPiece> pieces = planned.stream()
                 .flatMap(tree -> IntStream.of(1, 2)
@@ -78,7 +74,7 @@ class CutSheetPdfTest {
                 null,
                 null,
                 null);
-        return new CutPlanView.Whole(row, new CutPlanView.Parts("IMPERIAL", 1, planned, List.of(tape)));
+        return new CutPlanView.Whole(row, new CutPlanView.Parts("IMPERIAL", new CutUse("sticky-band", null, null), 1, planned, List.of(tape)));
     }
 
     private static String text(byte[] file) throws IOException {
@@ -105,7 +101,9 @@ class CutSheetPdfTest {
     // 1,092 mm = 42.99 in, which the measuring tape shows as 43 in = 3 ft 7 in; by hand.
     @Test
     void in_us_units_lengths_are_feet_and_inches() throws IOException {
-        assertThat(text(new CutSheetPdf(SheetUnits.US).of(plan(1)))).contains("3 ft 7 in").doesNotContain(" mm");
+        assertThat(text(new CutSheetPdf(SheetUnits.US).of(plan(1))))
+                .contains("3 ft 7 in")
+                .doesNotContain(" mm");
     }
 
     @Test

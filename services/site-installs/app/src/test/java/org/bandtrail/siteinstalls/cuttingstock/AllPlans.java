@@ -49,7 +49,9 @@ final class AllPlans {
     private long behind(int reel) {
         List<Long> cut = on.get(reel);
         long pieces = cut.stream().mapToLong(Long::longValue).sum();
-        return job.stock().get(reel).lengthMm() - pieces - (cut.size() - 1) * job.rules().bladeMm();
+        return job.stock().get(reel).lengthMm()
+                - pieces
+                - (cut.size() - 1) * job.rules().bladeMm();
     }
 
     private Value value(int uncut) {

@@ -48,7 +48,8 @@ class CuttingLawsTest {
                 int pieces = cuts.inOrder().size();
                 assertThat(Math.min(cuts.leftoverMm(), cuts.scrapMm())).isZero();
                 assertThat(cuts.scrapMm()).isLessThan(Math.max(1, job.rules().usableFromMm()));
-                assertThat(cuts.leftoverMm() == 0 || cuts.leftoverMm() >= job.rules().usableFromMm())
+                assertThat(cuts.leftoverMm() == 0
+                                || cuts.leftoverMm() >= job.rules().usableFromMm())
                         .isTrue();
                 assertThat(cuts.bladeMm()).isBetween((pieces - 1) * blade, pieces * blade);
                 if (cuts.leftoverMm() + cuts.scrapMm() > 0) {
@@ -62,8 +63,7 @@ class CuttingLawsTest {
     void the_pieces_on_a_reel_are_in_the_order_of_the_walk() {
         check((job, plan) -> {
             for (ReelCuts cuts : plan.reels()) {
-                assertThat(cuts.inOrder())
-                        .isSortedAccordingTo(Comparator.comparing(job.pieces()::indexOf));
+                assertThat(cuts.inOrder()).isSortedAccordingTo(Comparator.comparing(job.pieces()::indexOf));
             }
         });
     }
@@ -86,7 +86,8 @@ class CuttingLawsTest {
         check((job, plan) -> {
             long missing = plan.uncut().size() + plan.tooLong().size();
             assertThat(plan.toBuy().nothing()).isEqualTo(missing == 0);
-            long held = plan.toBuy().newReels() * (plan.toBuy().newReelMm() + job.rules().bladeMm());
+            long held = plan.toBuy().newReels()
+                    * (plan.toBuy().newReelMm() + job.rules().bladeMm());
             long wanted = Stream.concat(plan.uncut().stream(), plan.tooLong().stream())
                     .filter(piece -> piece.lengthMm() <= job.rules().newReelMm())
                     .mapToLong(piece -> piece.lengthMm() + job.rules().bladeMm())

@@ -77,8 +77,10 @@ class CuttingPlannerTest {
         List<Stock> expiring = List.of(part("keeps", 1000, null, 1), part("spring", 1000, spring, 2));
         List<Stock> bought = List.of(part("later", 1000, spring, 9), part("earlier", 1000, spring, 2));
 
-        assertThat(only(plan(new CuttingRules(0, 100, 0), expiring, 400)).stockId()).isEqualTo("spring");
-        assertThat(only(plan(new CuttingRules(0, 100, 0), bought, 400)).stockId()).isEqualTo("earlier");
+        assertThat(only(plan(new CuttingRules(0, 100, 0), expiring, 400)).stockId())
+                .isEqualTo("spring");
+        assertThat(only(plan(new CuttingRules(0, 100, 0), bought, 400)).stockId())
+                .isEqualTo("earlier");
     }
 
     @Test
@@ -86,8 +88,10 @@ class CuttingPlannerTest {
         // from the part reel: 1,000 - 950 = 50 scrap; from the new one: 4,050 go back
         List<Stock> stock = List.of(part("part", 1000), fresh("new", 5000));
 
-        assertThat(only(plan(new CuttingRules(0, 100, 0), stock, 950)).stockId()).isEqualTo("new");
-        assertThat(only(plan(new CuttingRules(0, 100, 0, 100), stock, 950)).stockId()).isEqualTo("part");
+        assertThat(only(plan(new CuttingRules(0, 100, 0), stock, 950)).stockId())
+                .isEqualTo("new");
+        assertThat(only(plan(new CuttingRules(0, 100, 0, 100), stock, 950)).stockId())
+                .isEqualTo("part");
     }
 
     @Test
@@ -103,8 +107,7 @@ class CuttingPlannerTest {
     void a_plan_is_there_when_patience_ends_at_once_and_says_that_it_was_cut_off() {
         AtomicLong nanos = new AtomicLong();
         CuttingPlan plan = CuttingPlanner.plan(
-                Classic.file("PM_u120_01.txt"),
-                Patience.of(() -> nanos.addAndGet(1_000_000), Duration.ofMillis(1)));
+                Classic.file("PM_u120_01.txt"), Patience.of(() -> nanos.addAndGet(1_000_000), Duration.ofMillis(1)));
 
         assertThat(plan.uncut()).isEmpty();
         assertThat(plan.newReels()).isEqualTo(48);

@@ -31,8 +31,8 @@ class KnownOptimaTest {
     /** Linear bound 46.25, optimum 47: computed by a general MIP solver (check-values.md D2). */
     @Test
     void a_fraction_of_a_roll_more_than_the_linear_bound_is_a_whole_roll() {
-        CuttingPlan plan = CuttingPlanner.plan(
-                Classic.job(110, 60, 20, 48, 45, 35, 50, 24, 55, 10, 75, 8), Patience.endless());
+        CuttingPlan plan =
+                CuttingPlanner.plan(Classic.job(110, 60, 20, 48, 45, 35, 50, 24, 55, 10, 75, 8), Patience.endless());
 
         assertThat(plan.newReels()).isEqualTo(47);
         assertThat(plan.proven()).isTrue();
@@ -40,8 +40,13 @@ class KnownOptimaTest {
 
     /** Optima computed by a general MIP solver (check-values.md D3); first fit takes 48 for the last. */
     @ParameterizedTest
-    @CsvSource({"PM_u010_01.txt, 5", "PM_u020_01.txt, 7", "PM_u030_01.txt, 12", "PM_u060_01.txt, 25",
-        "PM_u120_01.txt, 47"})
+    @CsvSource({
+        "PM_u010_01.txt, 5",
+        "PM_u020_01.txt, 7",
+        "PM_u030_01.txt, 12",
+        "PM_u060_01.txt, 25",
+        "PM_u120_01.txt, 47"
+    })
     void the_files_of_the_literature_are_solved_and_proven(String file, int reels) {
         CuttingPlan plan = CuttingPlanner.plan(Classic.file(file), Patience.endless());
 

@@ -77,7 +77,9 @@ class DepotStockTest {
         received(batch, "DS-C-P", MaterialKind.FASTENER, 300);
         changes.changed(batch, depot, null, false, 300);
         changes.reserved(batch, "K-1", 120, NOW.plusSeconds(60), 0);
-        assertThat(stock.batches(depot, new MaterialCode("DS-C-P"), NOW).getFirst().free())
+        assertThat(stock.batches(depot, new MaterialCode("DS-C-P"), NOW)
+                        .getFirst()
+                        .free())
                 .isEqualTo(180);
 
         changes.reserved(batch, "K-1", 0, null, 1);

@@ -45,7 +45,10 @@ class DeviceControllerTest {
                  "pest":"cheibr","alsoCounted":[{"batchId":"F-9","pieces":1}],
                  "happenedAt":"2026-05-04T12:00:00Z"}""".formatted(Http.commandId()));
         assertThat(stored.status()).isEqualTo(200);
-        assertThat(stored.body().path("flags").valueStream().map(flag -> flag.path("flag").asString()))
+        assertThat(stored.body()
+                        .path("flags")
+                        .valueStream()
+                        .map(flag -> flag.path("flag").asString()))
                 .contains("device-unknown");
     }
 }

@@ -62,11 +62,15 @@ class PieceListTest {
 
     @Test
     void every_kind_says_where_it_is_described_and_what_to_be_careful_of() {
-        assertThat(KINDS.all()).extracting(DeviceKind::code).doesNotHaveDuplicates().hasSize(5);
+        assertThat(KINDS.all())
+                .extracting(DeviceKind::code)
+                .doesNotHaveDuplicates()
+                .hasSize(5);
         assertThat(KINDS.all()).allSatisfy(kind -> {
             assertThat(kind.source()).isNotBlank();
             assertThat(kind.cautions()).isNotEmpty();
-            assertThat(kind.parts()).allSatisfy(part -> assertThat(part.source()).isNotBlank());
+            assertThat(kind.parts())
+                    .allSatisfy(part -> assertThat(part.source()).isNotBlank());
         });
         assertThat(KINDS.named("sticky-band-alone").orElseThrow().question()).contains("guard");
     }

@@ -42,7 +42,8 @@ class DuplicatesOnPostgresTest {
     }
 
     private List<String> pairs(String site) {
-        return rows(site).valueStream()
+        return rows(site)
+                .valueStream()
                 .map(row -> row.path("first").path("treeId").asString() + " "
                         + row.path("second").path("treeId").asString())
                 .toList();
@@ -113,9 +114,7 @@ class DuplicatesOnPostgresTest {
                         .formatted(Http.commandId()));
         assertThat(http.post("/bands", """
                 {"commandId":"%s","bandId":"BB-2","treeId":"B-2","siteId":"BOX","crewId":"C-1","personId":"P-07",
-                 "tape":{"reelId":"HR-1","length":"1325 mm"},"happenedAt":"2026-04-05T08:00:00Z"}""".formatted(
-                                Http.commandId()))
-                        .status())
+                 "tape":{"reelId":"HR-1","length":"1325 mm"},"happenedAt":"2026-04-05T08:00:00Z"}""".formatted(Http.commandId())).status())
                 .isEqualTo(200);
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
         JsonNode kept = http.get("/trees/B-1").body();
@@ -129,21 +128,31 @@ class DuplicatesOnPostgresTest {
         assertThat(http.get("/trees/B-2").body().path("mergedInto").asString()).isEqualTo("B-1");
         JsonNode band = http.get("/bands/BB-2").body();
         assertThat(band.path("treeId").asString()).isEqualTo("B-2");
-        assertThat(band.path("flags").valueStream().map(flag -> flag.path("flag").asString()))
+        assertThat(band.path("flags")
+                        .valueStream()
+                        .map(flag -> flag.path("flag").asString()))
                 .contains("tree-merged");
         assertThat(http.get("/bands?tree=B-1").body().path("rows")).hasSize(1);
         http.post("/host-checks", """
-                {"commandId":"%s","treeId":"B-2","pest":"LYCMDE","answers":[{"question":"leaf","answer":"single"}]}"""
-                .formatted(Http.commandId()));
+                {"commandId":"%s","treeId":"B-2","pest":"LYCMDE","answers":[{"question":"leaf","answer":"single"}]}""".formatted(Http.commandId()));
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
         assertThat(http.get("/host-checks?tree=B-1").body().path("rows")).hasSize(1);
-        assertThat(http.get("/host-checks/findings?tree=B-1").body().path("rows").path(0).path("finding").asString())
+        assertThat(http.get("/host-checks/findings?tree=B-1")
+                        .body()
+                        .path("rows")
+                        .path(0)
+                        .path("finding")
+                        .asString())
                 .isEqualTo("no-host");
         assertThat(http.post("/cut-plans", """
                 {"commandId":"%s","depotId":"RIVER","day":"2026-05-01","trees":[{"treeId":"B-2","bands":1}],
-                 "tape":"TAPE-127"}""".formatted(Http.commandId())).body().path("detail").asString())
+                 "tape":"TAPE-127"}""".formatted(Http.commandId()))
+                        .body()
+                        .path("detail")
+                        .asString())
                 .contains("same tree as [B-1]");
-        assertThat(http.get("/trees?site=BOX&only=STANDING").body().path("rows")).hasSize(1);
+        assertThat(http.get("/trees?site=BOX&only=STANDING").body().path("rows"))
+                .hasSize(1);
         projectors.rebuild("tree");
         assertThat(http.get("/trees/B-1").body()).isEqualTo(kept);
 
@@ -161,12 +170,14 @@ class DuplicatesOnPostgresTest {
         register("ASH", "A-2", "07", "");
         assertThat(decide("apart", "A-2", "A-1").status()).isEqualTo(200);
         assertThat(pairs("ASH")).isEmpty();
-        JsonNode decided = http.get("/tree-duplicates/decisions").body().path("rows").path(0);
+        JsonNode decided =
+                http.get("/tree-duplicates/decisions").body().path("rows").path(0);
         assertThat(decided.path("first").asString()).isEqualTo("A-1");
         assertThat(decided.path("kept").isNull()).isTrue();
         assertThat(decide("undo", "A-1", "A-2").status()).isEqualTo(200);
         assertThat(pairs("ASH")).containsExactly("A-1 A-2");
-        assertThat(decide("undo", "A-1", "A-2").body().path("detail").asString()).contains("nothing to take back");
+        assertThat(decide("undo", "A-1", "A-2").body().path("detail").asString())
+                .contains("nothing to take back");
     }
 
     @Test
@@ -176,13 +187,18 @@ class DuplicatesOnPostgresTest {
         }
         decide("merge", "R-1", "R-2");
 
-        assertThat(decide("merge", "R-2", "R-1").body().path("detail").asString()).contains("Keep [R-1]");
-        assertThat(decide("merge", "R-2", "R-3").body().path("detail").asString()).contains("Keep [R-1]");
-        assertThat(decide("merge", "R-3", "R-1").body().path("detail").asString()).contains("Keep [R-1]");
-        assertThat(decide("merge", "R-3", "R-2").body().path("detail").asString()).contains("merged into [R-1]");
+        assertThat(decide("merge", "R-2", "R-1").body().path("detail").asString())
+                .contains("Keep [R-1]");
+        assertThat(decide("merge", "R-2", "R-3").body().path("detail").asString())
+                .contains("Keep [R-1]");
+        assertThat(decide("merge", "R-3", "R-1").body().path("detail").asString())
+                .contains("Keep [R-1]");
+        assertThat(decide("merge", "R-3", "R-2").body().path("detail").asString())
+                .contains("merged into [R-1]");
         assertThat(decide("apart", "R-1", "R-2").status()).isEqualTo(409);
         assertThat(decide("merge", "R-1", "R-1").status()).isEqualTo(409);
-        assertThat(decide("merge", "R-1", "R-404").body().path("detail").asString()).contains("not in the register");
+        assertThat(decide("merge", "R-1", "R-404").body().path("detail").asString())
+                .contains("not in the register");
         assertThat(decide("merge", "R-1", "R-3").status()).isEqualTo(200);
     }
 }

@@ -33,6 +33,7 @@ class TreeFormatTest {
         assertThat(text).contains("\"coordinates\":[-75.3400000,40.4417301]").doesNotContain("crs");
         assertThat(collection.path("type").asString()).isEqualTo("FeatureCollection");
         assertThat(collection.path("features")).hasSize(3);
-        assertThat(collection.path("features").path(2).path("geometry").isNull()).isTrue();
+        assertThat(collection.path("features").path(2).path("geometry").isNull())
+                .isTrue();
     }
 }

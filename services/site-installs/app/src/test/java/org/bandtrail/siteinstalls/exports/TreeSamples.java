@@ -13,7 +13,15 @@ public final class TreeSamples {
     /** Quotes, commas, accents, leading zeros, a southern position with trailing zeros, and a tree with gaps. */
     public static List<TreeView> awkward() {
         return List.of(
-                tree("017", "Ailanthus altissima", "AILAL", "40.4417301", "-75.3400000", 1_251L, 1_370L, "\"old\" gate"),
+                tree(
+                        "017",
+                        "Ailanthus altissima",
+                        "AILAL",
+                        "40.4417301",
+                        "-75.3400000",
+                        1_251L,
+                        1_370L,
+                        "\"old\" gate"),
                 tree("A, B", "tree, of heaven", null, "-37.9510334", "0.0000001", 79L, null, "Señora's\nyard; left"),
                 tree("18", "", null, null, null, 3_141L, 1_300L, ""));
     }

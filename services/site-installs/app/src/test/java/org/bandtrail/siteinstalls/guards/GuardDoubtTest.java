@@ -71,7 +71,10 @@ class GuardDoubtTest {
         assertThat(messages(sheet(1160, 0, 1000, 300, 14, true)))
                 .containsExactly("The mesh opens 14 mm; the policy asks 13 mm or less. A mouse gets through openings"
                         + " over 13 mm.");
-        assertThat(messages(sheet(1160, 0, 1000, 300, 25, true))).singleElement().asString().contains("A mouse");
+        assertThat(messages(sheet(1160, 0, 1000, 300, 25, true)))
+                .singleElement()
+                .asString()
+                .contains("A mouse");
         assertThat(messages(sheet(1160, 0, 1000, 300, 26, true)))
                 .containsExactly("The mesh opens 26 mm; the policy asks 13 mm or less. A wren gets through openings"
                         + " over 25 mm.");
@@ -89,8 +92,7 @@ class GuardDoubtTest {
 
     @Test
     void what_nobody_told_is_not_doubted() {
-        GuardSheet unknown =
-                new GuardSheet(Length.ofMm(1160), Length.ZERO, Length.ofMm(1000), null, null, null, null);
+        GuardSheet unknown = new GuardSheet(Length.ofMm(1160), Length.ZERO, Length.ofMm(1000), null, null, null, null);
         assertThat(messages(unknown)).isEmpty();
         assertThat(unknown.wider()).isNull();
     }

@@ -15,7 +15,10 @@ class HazardKindsTest {
 
     @Test
     void every_kind_has_a_name_a_caution_and_a_source() throws IOException {
-        assertThat(kinds().all()).extracting(HazardKind::kind).doesNotHaveDuplicates().contains("roadside", "ticks");
+        assertThat(kinds().all())
+                .extracting(HazardKind::kind)
+                .doesNotHaveDuplicates()
+                .contains("roadside", "ticks");
         assertThat(kinds().all()).allSatisfy(kind -> {
             assertThat(kind.name()).isNotBlank();
             assertThat(kind.caution()).endsWith(".");

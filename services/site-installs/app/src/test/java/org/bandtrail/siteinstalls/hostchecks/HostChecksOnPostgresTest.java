@@ -41,8 +41,7 @@ class HostChecksOnPostgresTest {
     private void fit(String band, String tree) {
         http.post("/bands", """
                 {"commandId":"%s","bandId":"%s","treeId":"%s","siteId":"HAZEL","crewId":"C-1","personId":"P-07",
-                 "tape":{"reelId":"HR-1","length":"1325 mm"},"happenedAt":"2026-04-05T08:00:00Z"}""".formatted(
-                        Http.commandId(), band, tree));
+                 "tape":{"reelId":"HR-1","length":"1325 mm"},"happenedAt":"2026-04-05T08:00:00Z"}""".formatted(Http.commandId(), band, tree));
     }
 
     private List<String> findings(String tree) {
@@ -57,19 +56,25 @@ class HostChecksOnPostgresTest {
 
     @Test
     void the_key_is_asked_question_by_question() {
-        JsonNode first = http.post("/host-checks/next", "{\"pest\":\"lycmde\",\"answers\":[]}").body();
+        JsonNode first = http.post("/host-checks/next", "{\"pest\":\"lycmde\",\"answers\":[]}")
+                .body();
         assertThat(first.path("question").path("id").asString()).isEqualTo("leaf");
         assertThat(first.path("of").asInt()).isEqualTo(5);
-        JsonNode ended = http.post("/host-checks/next", "{\"pest\":\"LYCMDE\",\"answers\":" + SINGLE + "}").body();
+        JsonNode ended = http.post("/host-checks/next", "{\"pest\":\"LYCMDE\",\"answers\":" + SINGLE + "}")
+                .body();
         assertThat(ended.path("question").isNull()).isTrue();
         assertThat(ended.path("soFar").path("outcome").asString()).isEqualTo("NOT_HOST");
-        assertThat(http.post("/host-checks/next", "{\"pest\":\"CHEIBR\",\"answers\":[]}").status())
+        assertThat(http.post("/host-checks/next", "{\"pest\":\"CHEIBR\",\"answers\":[]}")
+                        .status())
                 .isEqualTo(404);
     }
 
     @Test
     void the_check_that_was_made_last_counts_and_all_stay_with_their_answers() {
-        assertThat(check("HAZEL-1", SURE, "2026-05-02T08:00:00Z").body().path("confidencePercent").asInt())
+        assertThat(check("HAZEL-1", SURE, "2026-05-02T08:00:00Z")
+                        .body()
+                        .path("confidencePercent")
+                        .asInt())
                 .isEqualTo(95);
         check("HAZEL-1", SINGLE, "2026-05-01T08:00:00Z");
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
@@ -77,25 +82,23 @@ class HostChecksOnPostgresTest {
         assertThat(rows).hasSize(2);
         assertThat(rows.path(0).path("outcome").asString()).isEqualTo("HOST");
         assertThat(rows.path(0).path("speciesCode").asString()).isEqualTo("AILAL");
-        assertThat(rows.path(1).path("answers").path(0).path("answer").asString()).isEqualTo("single");
-        assertThat(check("HAZEL-1", "[{\"question\":\"leaf\",\"answer\":\"blue\"}]", "2026-05-01T08:00:00Z").status())
+        assertThat(rows.path(1).path("answers").path(0).path("answer").asString())
+                .isEqualTo("single");
+        assertThat(check("HAZEL-1", "[{\"question\":\"leaf\",\"answer\":\"blue\"}]", "2026-05-01T08:00:00Z")
+                        .status())
                 .isEqualTo(400);
     }
 
     @Test
     void a_band_on_a_tree_nobody_checked_or_that_is_no_host_is_a_finding_and_never_refused() {
-        http.post(
-                "/trees",
-                "{\"commandId\":\"%s\",\"siteId\":\"HAZEL\",\"tag\":\"2\"}".formatted(Http.commandId()));
+        http.post("/trees", "{\"commandId\":\"%s\",\"siteId\":\"HAZEL\",\"tag\":\"2\"}".formatted(Http.commandId()));
         fit("HB-2", "HAZEL-2");
         assertThat(findings("HAZEL-2")).containsExactly("not-checked");
         check("HAZEL-2", SINGLE, "2026-05-01T08:00:00Z");
         assertThat(findings("HAZEL-2")).containsExactly("no-host");
         check("HAZEL-2", SURE, "2026-05-02T08:00:00Z");
         assertThat(findings("HAZEL-2")).isEmpty();
-        http.post(
-                "/trees/HAZEL-2/gone",
-                "{\"commandId\":\"%s\",\"how\":\"FELLED\"}".formatted(Http.commandId()));
+        http.post("/trees/HAZEL-2/gone", "{\"commandId\":\"%s\",\"how\":\"FELLED\"}".formatted(Http.commandId()));
         assertThat(findings("HAZEL-2")).containsExactly("gone");
     }
 

@@ -33,24 +33,24 @@ class HostKeyTest {
     @Test
     void every_sign_of_the_host_gives_a_host_and_no_key_is_surer_than_its_most() {
         // 12 of 12, second best below 0: 100 %, at most 95
-        HostVerdict verdict = key.verdict(
-                answers("leaf=many", "twig=alternate", "edge=smooth", "fruit=wings", "smell=rank"));
+        HostVerdict verdict =
+                key.verdict(answers("leaf=many", "twig=alternate", "edge=smooth", "fruit=wings", "smell=rank"));
         assertThat(verdict).isEqualTo(new HostVerdict(Outcome.HOST, AILAL, 95));
     }
 
     @Test
     void not_sure_of_the_fruit_costs_its_weight_and_is_still_enough() {
         // (2 + 2 + 3 + 2) / 12 = 75 %; sumac: 2 + 2 - 3 - 2 < 0
-        HostVerdict verdict = key.verdict(
-                answers("leaf=many", "twig=alternate", "edge=smooth", "fruit=not-sure", "smell=rank"));
+        HostVerdict verdict =
+                key.verdict(answers("leaf=many", "twig=alternate", "edge=smooth", "fruit=not-sure", "smell=rank"));
         assertThat(verdict).isEqualTo(new HostVerdict(Outcome.HOST, AILAL, 75));
     }
 
     @Test
     void a_sumac_is_told_from_its_teeth_and_its_cone() {
         // sumac 2 + 2 + 3 + 3 + 2 = 12; walnut 2 + 2 - 3 = 1: (12 - 1) / 12 = 91.7 %
-        HostVerdict verdict = key.verdict(
-                answers("leaf=many", "twig=alternate", "edge=toothed", "fruit=cone", "smell=none"));
+        HostVerdict verdict =
+                key.verdict(answers("leaf=many", "twig=alternate", "edge=toothed", "fruit=cone", "smell=none"));
         assertThat(verdict).isEqualTo(new HostVerdict(Outcome.NOT_HOST, RHUTY, 91));
     }
 
@@ -76,7 +76,8 @@ class HostKeyTest {
     void what_is_no_answer_of_the_key_is_named() {
         assertThatThrownBy(() -> key.verdict(answers("leaf=blue"))).hasMessageContaining("[blue]");
         assertThatThrownBy(() -> key.next(answers("bark=grey"))).hasMessageContaining("[bark]");
-        assertThatThrownBy(() -> key.verdict(answers("leaf=many", "leaf=single"))).hasMessageContaining("twice");
+        assertThatThrownBy(() -> key.verdict(answers("leaf=many", "leaf=single")))
+                .hasMessageContaining("twice");
     }
 
     @Test

@@ -83,11 +83,9 @@ class RoundTripTest {
         Map<String, String> proposal =
                 FieldNames.propose(InventoryFile.open(out.toByteArray()).columns());
         JsonMapper json = JsonMapper.builder().build();
-        Mapping mapping =
-                json.convertValue(proposal, MappingRequest.class).mapping();
+        Mapping mapping = json.convertValue(proposal, MappingRequest.class).mapping();
 
-        Preview preview =
-                Previewing.of(out.toByteArray(), mapping, EMPTY_WITH_SITES, PolicySamples.USUAL.girth());
+        Preview preview = Previewing.of(out.toByteArray(), mapping, EMPTY_WITH_SITES, PolicySamples.USUAL.girth());
 
         assertThat(preview.problems()).isEmpty();
         assertThat(lines(preview)).isEqualTo(exported());

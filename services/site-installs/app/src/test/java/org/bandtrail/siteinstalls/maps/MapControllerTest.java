@@ -31,10 +31,7 @@ class MapControllerTest {
                         INSERT INTO tree (tree_id, site_id, tag, species, registered_at, latitude_e7, longitude_e7)
                         SELECT 'MAP-' || :lat || '-' || n, 'MAP', n::text, '', now(),
                                :lat * 10000000 + (n % 100) * 90000, 100000000 + n / 100 * 90000
-                        FROM generate_series(0, :count - 1) AS n""")
-                .param("lat", latitude)
-                .param("count", count)
-                .update();
+                        FROM generate_series(0, :count - 1) AS n""").param("lat", latitude).param("count", count).update();
     }
 
     private void band(String treeId, String last) {
@@ -54,7 +51,9 @@ class MapControllerTest {
         band("MAP-50-1", "2026-06-30");
         JsonNode map = map(50, 51);
         assertThat(map.path("clusters")).isEmpty();
-        assertThat(map.path("trees").valueStream().map(tree -> tree.path("state").asString()))
+        assertThat(map.path("trees")
+                        .valueStream()
+                        .map(tree -> tree.path("state").asString()))
                 .containsExactly("BAND_UP", "DUE", "NO_BAND");
         assertThat(map.path("treesInBox").asInt()).isEqualTo(3);
     }
@@ -73,18 +72,27 @@ class MapControllerTest {
                         + cell.path("due").asLong())
                 .sum();
         assertThat(counted).isEqualTo(2_000);
-        assertThat(map.path("clusters").valueStream().mapToLong(cell -> cell.path("due").asLong()).sum())
+        assertThat(map.path("clusters")
+                        .valueStream()
+                        .mapToLong(cell -> cell.path("due").asLong())
+                        .sum())
                 .isOne();
     }
 
     @Test
     void a_site_is_there_when_its_boundary_or_point_touches_the_box() {
-        http.post("/sites", "{\"commandId\":\"%s\",\"siteId\":\"MAP-S\",\"name\":\"Weir\",\"lat\":54.5,\"lon\":10.5}"
-                .formatted(Http.commandId()));
+        http.post(
+                "/sites",
+                "{\"commandId\":\"%s\",\"siteId\":\"MAP-S\",\"name\":\"Weir\",\"lat\":54.5,\"lon\":10.5}"
+                        .formatted(Http.commandId()));
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
         assertThat(map(54, 55).path("sites").path(0).path("name").asString()).isEqualTo("Weir");
         assertThat(map(55, 56).path("sites")).isEmpty();
-        assertThat(http.get("/map?on=2026-06-30").body().path("box").path("north").asDouble())
+        assertThat(http.get("/map?on=2026-06-30")
+                        .body()
+                        .path("box")
+                        .path("north")
+                        .asDouble())
                 .isGreaterThanOrEqualTo(54.5);
         assertThat(http.get("/map?south=1").status()).isEqualTo(400);
         assertThat(http.get("/map?south=2&west=1&north=1&east=2").status()).isEqualTo(400);

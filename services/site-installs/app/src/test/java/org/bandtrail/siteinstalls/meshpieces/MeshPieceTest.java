@@ -73,7 +73,9 @@ class MeshPieceTest {
                 java.util.Collections.rotate(others, 1);
                 List<MeshPieceCommand> order = new ArrayList<>(others);
                 order.add(0, facts.get(first));
-                assertThat(after(order.toArray(MeshPieceCommand[]::new))).as("%s", order).isEqualTo(inOrder);
+                assertThat(after(order.toArray(MeshPieceCommand[]::new)))
+                        .as("%s", order)
+                        .isEqualTo(inOrder);
             }
         }
         assertThat(Objects.requireNonNull(inOrder.worn()).wear()).isEqualTo(Wear.WORN);
@@ -85,8 +87,7 @@ class MeshPieceTest {
         assertThatThrownBy(() -> MeshPiece.NONE.decide(graded(1, Wear.GOOD)))
                 .isInstanceOf(MeshPieceRefused.Unknown.class)
                 .hasMessageContaining("[MP-1]");
-        assertThatThrownBy(() -> MeshPiece.NONE.decide(
-                        new MeshPieceCommand.Put(PIECE, "depot:RIVER", PERSON, day(1))))
+        assertThatThrownBy(() -> MeshPiece.NONE.decide(new MeshPieceCommand.Put(PIECE, "depot:RIVER", PERSON, day(1))))
                 .isInstanceOf(MeshPieceRefused.Unknown.class);
     }
 

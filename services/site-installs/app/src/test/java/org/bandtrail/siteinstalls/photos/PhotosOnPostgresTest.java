@@ -52,7 +52,12 @@ class PhotosOnPostgresTest {
         assertThat(rows.path(0).path("width").asInt()).isEqualTo(90);
         PhotoId photo = new PhotoId(rows.path(0).path("photoId").asString());
         assertThat(photos.jpeg(photo)).isPresent();
-        assertThat(http.get("/photos?of=band&subject=B-7").body().path("rows").path(0).path("photoId").asString())
+        assertThat(http.get("/photos?of=band&subject=B-7")
+                        .body()
+                        .path("rows")
+                        .path(0)
+                        .path("photoId")
+                        .asString())
                 .isEqualTo(photo.value());
     }
 
@@ -63,13 +68,16 @@ class PhotosOnPostgresTest {
                 .path("photoId")
                 .asString();
         String body = "{\"commandId\":\"%s\",\"why\":\"shows a person\"}";
-        assertThat(http.post("/photos/" + photo + "/erase", body.formatted(Http.commandId())).status())
+        assertThat(http.post("/photos/" + photo + "/erase", body.formatted(Http.commandId()))
+                        .status())
                 .isEqualTo(200);
         assertThat(photos.jpeg(new PhotoId(photo))).isEmpty();
         assertThat(http.get("/photos/" + photo).status()).isEqualTo(404);
-        JsonNode row = http.get("/photos?of=site&subject=OAK").body().path("rows").path(0);
+        JsonNode row =
+                http.get("/photos?of=site&subject=OAK").body().path("rows").path(0);
         assertThat(row.path("erasedWhy").asString()).isEqualTo("shows a person");
-        assertThat(http.post("/photos/" + photo + "/erase", body.formatted(Http.commandId())).status())
+        assertThat(http.post("/photos/" + photo + "/erase", body.formatted(Http.commandId()))
+                        .status())
                 .isEqualTo(404);
     }
 
@@ -78,6 +86,8 @@ class PhotosOnPostgresTest {
         Http.Answer refused = attach(Http.commandId(), "tree", "OAK-8", new byte[] {1, 2, 3});
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.body().path("type").asString()).isEqualTo("/problems/photo-unreadable");
-        assertThat(attach(Http.commandId(), "cloud", "OAK-8", new byte[] {1, 2, 3}).status()).isEqualTo(400);
+        assertThat(attach(Http.commandId(), "cloud", "OAK-8", new byte[] {1, 2, 3})
+                        .status())
+                .isEqualTo(400);
     }
 }

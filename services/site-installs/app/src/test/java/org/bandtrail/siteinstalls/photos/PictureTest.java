@@ -21,8 +21,8 @@ class PictureTest {
     }
 
     private static boolean isRed(BufferedImage image, double across, double down) {
-        Color colour = new Color(image.getRGB(
-                (int) (across * (image.getWidth() - 1)), (int) (down * (image.getHeight() - 1))));
+        Color colour = new Color(
+                image.getRGB((int) (across * (image.getWidth() - 1)), (int) (down * (image.getHeight() - 1))));
         return colour.getRed() > 200 && colour.getGreen() < 80;
     }
 
@@ -40,7 +40,8 @@ class PictureTest {
         byte[] file = SamplePictures.drawn("jpeg", 80, 60);
         Picture picture = Picture.of(file);
         assertThat(picture.width()).isEqualTo(80);
-        assertThat(PhotoId.of(picture.jpeg())).isEqualTo(PhotoId.of(Picture.of(file).jpeg()));
+        assertThat(PhotoId.of(picture.jpeg()))
+                .isEqualTo(PhotoId.of(Picture.of(file).jpeg()));
     }
 
     /** Where the camera's left top corner lies after turning; from Exif 2.3, orientation (from memory). */
@@ -49,8 +50,8 @@ class PictureTest {
         "1, 0.2, 0.2, 80", "2, 0.8, 0.2, 80", "3, 0.8, 0.8, 80", "4, 0.2, 0.8, 80",
         "5, 0.2, 0.2, 60", "6, 0.8, 0.2, 60", "7, 0.8, 0.8, 60", "8, 0.2, 0.8, 60"
     })
-    void a_picture_is_stored_as_it_was_seen_and_without_metadata(
-            int orientation, double across, double down, int width) throws IOException {
+    void a_picture_is_stored_as_it_was_seen_and_without_metadata(int orientation, double across, double down, int width)
+            throws IOException {
         Picture picture = Picture.of(SamplePictures.turned(orientation, 80, 60));
         assertThat(picture.width()).isEqualTo(width);
         assertThat(isRed(read(picture), across, down)).isTrue();

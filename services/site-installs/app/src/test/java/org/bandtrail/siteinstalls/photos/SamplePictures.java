@@ -11,8 +11,8 @@ import javax.imageio.ImageIO;
 final class SamplePictures {
     /** APP1 segment with an Exif block of one directory entry: orientation, in big-endian order. */
     private static final int[] EXIF = {
-        0xFF, 0xE1, 0x00, 0x22, 'E', 'x', 'i', 'f', 0, 0, 'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1, 0x01, 0x12, 0, 3,
-        0, 0, 0, 1, 0, 0, 0, 0, 0, 0, 0, 0
+        0xFF, 0xE1, 0x00, 0x22, 'E', 'x', 'i', 'f', 0, 0, 'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1, 0x01, 0x12, 0, 3, 0, 0, 0,
+        1, 0, 0, 0, 0, 0, 0, 0, 0
     };
 
     private static final int ORIENTATION_AT = 29;

@@ -60,11 +60,7 @@ class WalkTest {
     @Test
     void a_walk_visits_every_tree_once_from_the_first_and_is_never_longer_than_always_to_the_nearest() {
         long steps = Histories.check(
-                200,
-                20_261_125,
-                40,
-                chance -> new int[] {chance.nextInt(1000), chance.nextInt(1000)},
-                stops -> {
+                200, 20_261_125, 40, chance -> new int[] {chance.nextInt(1000), chance.nextInt(1000)}, stops -> {
                     List<double[]> points = new ArrayList<>();
                     stops.forEach(stop -> points.add(new double[] {stop[0], stop[1]}));
                     Plane plane = new Plane(points);

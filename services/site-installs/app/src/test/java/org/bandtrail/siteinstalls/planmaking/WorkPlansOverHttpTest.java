@@ -178,7 +178,8 @@ class WorkPlansOverHttpTest {
         assertThat(one.path("device").asString()).isEqualTo("funnel-trap");
         assertThat(one.path("tapeCode").isNull()).isTrue();
         assertThat(one.path("needs"))
-                .extracting(need -> need.path("material").asString() + " " + need.path("quantity").asLong())
+                .extracting(need -> need.path("material").asString() + " "
+                        + need.path("quantity").asLong())
                 .containsExactly("WG-M 2960", "WG-F 2");
         assertThat(one.path("walk"))
                 .extracting(line -> line.path("others").asLong())
@@ -202,12 +203,14 @@ class WorkPlansOverHttpTest {
         StringBuilder lines = new StringBuilder();
         for (String each : trees) {
             for (String tree : each.contains("bands") ? new String[] {each} : each.split(", ")) {
-                lines.append(lines.isEmpty() ? "" : ",").append("{\"treeId\":").append(tree).append('}');
+                lines.append(lines.isEmpty() ? "" : ",")
+                        .append("{\"treeId\":")
+                        .append(tree)
+                        .append('}');
             }
         }
         return """
-                {"day":"2026-05-11","crewId":"%1$s-C","depotId":"%1$s-D","tape":"%1$s-T","pest":"LYCMDE","trees":[%2$s]}"""
-                .formatted(mark, lines);
+                {"day":"2026-05-11","crewId":"%1$s-C","depotId":"%1$s-D","tape":"%1$s-T","pest":"LYCMDE","trees":[%2$s]}""".formatted(mark, lines);
     }
 
     /** Four trees 50 m apart along a hedge: 1000, 1500, no girth, 900 mm; and a fifth between, of 900 mm. */
@@ -240,17 +243,13 @@ class WorkPlansOverHttpTest {
     }
 
     private void reel(String mark, long length) {
-        long number = jdbc.sql("SELECT count(*) FROM depot_holding").query(Long.class).single();
+        long number =
+                jdbc.sql("SELECT count(*) FROM depot_holding").query(Long.class).single();
         var reel = new DepotChanges.Holding("reel", mark + "-R" + number);
         depots.received(
                 reel,
                 new DepotChanges.Receipt(
-                        mark + "-T",
-                        MaterialKind.TAPE,
-                        length,
-                        Instant.parse("2026-04-01T08:00:00Z"),
-                        1800,
-                        "USD"));
+                        mark + "-T", MaterialKind.TAPE, length, Instant.parse("2026-04-01T08:00:00Z"), 1800, "USD"));
         depots.changed(reel, new DepotId(mark + "-D"), null, false, length);
     }
 
@@ -279,10 +278,7 @@ class WorkPlansOverHttpTest {
     private List<String> told(String plan) {
         return jdbc.sql("""
                         SELECT (data->>'sequence') || ': ' || coalesce(data->'lines'->0->>'quantity', '')
-                        FROM outbox WHERE subject = ? ORDER BY position""")
-                .param("plan/" + plan)
-                .query(String.class)
-                .list();
+                        FROM outbox WHERE subject = ? ORDER BY position""").param("plan/" + plan).query(String.class).list();
     }
 
     private JsonNode ok(String path, String json) {

@@ -71,9 +71,15 @@ class CutPolicyControllerTest {
     void a_version_shows_where_each_value_comes_from_and_what_it_changed() {
         assertThat(publish("field trial of three crews", "3 in").status()).isEqualTo(200);
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
-        int newest = http.get("/policies/cut-lengths").body().path("rows").path(0).path("version").asInt();
+        int newest = http.get("/policies/cut-lengths")
+                .body()
+                .path("rows")
+                .path(0)
+                .path("version")
+                .asInt();
 
-        JsonNode page = http.get("/policies/cut-lengths/" + newest + "?against=1").body();
+        JsonNode page =
+                http.get("/policies/cut-lengths/" + newest + "?against=1").body();
 
         assertThat(page.path("against").asInt()).isOne();
         JsonNode overlap = page.path("values").path(0);
@@ -98,7 +104,10 @@ class CutPolicyControllerTest {
                   "girthMinimum":"479 mm","girthQuestionAbove":"6 m","girthChangePermille":250,
                   "removeAfterDays":120,"lateAfterDays":3,"bandsPerTree":2}}""".formatted(Http.commandId()));
         assertThat(answer.status()).isEqualTo(200);
-        assertThat(answer.body().path("questions").valueStream().map(each -> each.path("field").asString()))
+        assertThat(answer.body()
+                        .path("questions")
+                        .valueStream()
+                        .map(each -> each.path("field").asString()))
                 .containsExactly("tapeOverlapMm", "meshWidestOpeningMm");
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
         assertThat(http.get("/policies/cut-lengths").body().path("rows")).hasSize(before);

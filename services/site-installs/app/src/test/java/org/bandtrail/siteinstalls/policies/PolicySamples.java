@@ -17,8 +17,7 @@ public final class PolicySamples {
             new CutLengths.FastenerRule(Length.ofMm(150), Pieces.of(4)),
             new CutLengths.HeightRule(Length.ofMm(1200), Length.ofMm(900), Length.ofMm(1500)),
             new GirthLimits(Length.ofMm(479), Length.ofMm(6000), 250),
-            new CutLengths.SetupRule(
-                    1, Length.ofMm(127), CutLengths.GuardType.MESH, Length.ofMm(1), Length.ZERO, true),
+            new CutLengths.SetupRule(1, Length.ofMm(127), CutLengths.GuardType.MESH, Length.ofMm(1), Length.ZERO, true),
             150,
             2);
     public static final CutPolicyVersion VERSION_1 =

@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 class PolicyScopeTest {
     private static final LocalDate MAY = LocalDate.parse("2026-05-01");
 
-    private static PublishCutLengths publish(@Nullable String programme, @Nullable String pest, @Nullable String until) {
+    private static PublishCutLengths publish(
+            @Nullable String programme, @Nullable String pest, @Nullable String until) {
         return new PublishCutLengths(
                 CutPolicy.ID,
                 PolicySamples.USUAL,
@@ -45,8 +46,8 @@ class PolicyScopeTest {
 
     @Test
     void the_closest_scope_decides_and_the_house_is_the_last_resort() {
-        CutPolicy policy = after(
-                publish(null, null, null), publish(null, "CHEIBR", null), publish("RIVERSIDE", "CHEIBR", null));
+        CutPolicy policy =
+                after(publish(null, null, null), publish(null, "CHEIBR", null), publish("RIVERSIDE", "CHEIBR", null));
         assertThat(version(policy, MAY, "riverside", "cheibr")).isEqualTo(3);
         assertThat(version(policy, MAY, "HILLTOP", "CHEIBR")).isEqualTo(2);
         assertThat(version(policy, MAY, null, "CHEIBR")).isEqualTo(2);

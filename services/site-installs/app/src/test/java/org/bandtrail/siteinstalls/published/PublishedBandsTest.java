@@ -21,8 +21,8 @@ import org.bandtrail.siteinstalls.bands.FitDetails;
 import org.bandtrail.siteinstalls.bands.Piece;
 import org.bandtrail.siteinstalls.contract.v1.BandFitted;
 import org.bandtrail.siteinstalls.contract.v1.MaterialMove;
-import org.bandtrail.testing.GoldenFiles;
 import org.bandtrail.siteinstalls.devices.DeviceKinds;
+import org.bandtrail.testing.GoldenFiles;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
@@ -53,10 +53,12 @@ class PublishedBandsTest {
 
     @Test
     void a_band_with_guard_and_pins_is_told_as_in_the_sample() {
-        BandFitted told = PublishedBands.told(fitted(
-                new Piece(new ReelId("R-0101"), Length.ofMm(1465)),
-                new Fasteners(new BatchId("F-0001"), Pieces.of(9)),
-                FitDetails.USUAL), KINDS);
+        BandFitted told = PublishedBands.told(
+                fitted(
+                        new Piece(new ReelId("R-0101"), Length.ofMm(1465)),
+                        new Fasteners(new BatchId("F-0001"), Pieces.of(9)),
+                        FitDetails.USUAL),
+                KINDS);
         BandFitted sample = JsonMapper.builder()
                 .build()
                 .treeToValue(
@@ -67,7 +69,10 @@ class PublishedBandsTest {
                         BandFitted.class);
         assertThat(told.device()).isEqualTo("sticky-band");
         assertThat(told.position()).isEqualTo(1);
-        assertThat(told).usingRecursiveComparison().ignoringFields("device", "position", "moves.reusable").isEqualTo(sample);
+        assertThat(told)
+                .usingRecursiveComparison()
+                .ignoringFields("device", "position", "moves.reusable")
+                .isEqualTo(sample);
         assertThat(told.moves())
                 .as("tape never, mesh and pins when they are sound")
                 .extracting(MaterialMove::reusable)
@@ -81,7 +86,8 @@ class PublishedBandsTest {
         assertThat(told.meshReelId()).isNull();
         assertThat(told.fastenerPieces()).isZero();
         assertThat(told.moves())
-                .containsExactly(new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304", false));
+                .containsExactly(
+                        new MaterialMove(MaterialMove.REEL, "R-0001", 1325, "crew:P-07", "tree:ALDER-1304", false));
     }
 
     @Test
@@ -109,8 +115,7 @@ class PublishedBandsTest {
 
     @Test
     void of_a_kind_nobody_described_nothing_is_said_about_using_it_again() {
-        FitDetails odd =
-                new FitDetails("kite", 1, null, List.of(), null, null, null, null, List.of(), List.of());
+        FitDetails odd = new FitDetails("kite", 1, null, List.of(), null, null, null, null, List.of(), List.of());
         assertThat(PublishedBands.told(fitted(null, null, odd), KINDS).moves())
                 .extracting(MaterialMove::reusable)
                 .containsOnlyNulls();

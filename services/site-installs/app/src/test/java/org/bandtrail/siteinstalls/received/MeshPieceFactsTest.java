@@ -59,8 +59,7 @@ class MeshPieceFactsTest {
                    {"material":"reel","id":"MPT-1","quantity":1325,"source":"tree:%s","target":"bag:BAG-1"},
                    {"material":"reel","id":"MPM-1","quantity":1465,"source":"tree:%s","target":"%s"},
                    {"material":"batch","id":"F-1","quantity":9,"source":"tree:%s","target":"crew:P-07"}],
-                 "happenedAt":"%s","recordedAt":"%s","by":"P-07"}"""
-                .formatted(teardown, band, tree, tree, tree, meshTo, tree, happened, happened);
+                 "happenedAt":"%s","recordedAt":"%s","by":"P-07"}""".formatted(teardown, band, tree, tree, tree, meshTo, tree, happened, happened);
         work.inOneTransaction(() -> {
             from.handle(new Envelope(
                     "E-" + teardown,
@@ -75,11 +74,11 @@ class MeshPieceFactsTest {
     }
 
     private Http.Answer fit(String band, String tree, String piece, int day) {
-        Http.Answer answer = http.post("/bands", """
+        Http.Answer answer =
+                http.post("/bands", """
                 {"commandId":"%s","bandId":"%s","treeId":"%s","siteId":"MP-SITE","crewId":"C-1","personId":"P-07",
                  "girth":"1234 mm","tape":{"reelId":"MPT-1","length":"1325 mm"},
-                 "mesh":{"reelId":"MPM-1","length":"1465 mm"},"meshPiece":"%s","happenedAt":"%s"}"""
-                        .formatted(Http.commandId(), band, tree, piece, DAY.plus(Duration.ofDays(day))));
+                 "mesh":{"reelId":"MPM-1","length":"1465 mm"},"meshPiece":"%s","happenedAt":"%s"}""".formatted(Http.commandId(), band, tree, piece, DAY.plus(Duration.ofDays(day))));
         assertThat(projectors.caughtUp(Duration.ofSeconds(20))).isTrue();
         return answer;
     }
@@ -92,18 +91,21 @@ class MeshPieceFactsTest {
     @Test
     void mesh_keeps_its_identity_from_tree_to_tree_and_ends_as_scrap() {
         takenDown("MP-TD-1", "MPB-1", "MP-TREE-1", "crew:P-07", 0);
-        JsonNode all = http.get("/mesh-pieces?place=crew:P-07&state=free&q=MPM-1").body().path("rows");
+        JsonNode all = http.get("/mesh-pieces?place=crew:P-07&state=free&q=MPM-1")
+                .body()
+                .path("rows");
         assertThat(all).hasSize(1);
         String piece = all.path(0).path("pieceId").asString();
         assertThat(all.path(0).path("lengthMm").asLong()).isEqualTo(1465);
         assertThat(all.path(0).path("openingMm").asLong()).isEqualTo(13);
 
         takenDown("MP-TD-1", "MPB-1", "MP-TREE-1", "crew:P-07", 0);
-        assertThat(http.get("/mesh-pieces?place=crew:P-07&q=MPM-1").body().path("rows")).as("heard twice").hasSize(1);
+        assertThat(http.get("/mesh-pieces?place=crew:P-07&q=MPM-1").body().path("rows"))
+                .as("heard twice")
+                .hasSize(1);
 
         http.post("/mesh-pieces/" + piece + "/grade", """
-                {"commandId":"%s","wear":"worn","note":"one edge bent","happenedAt":"2026-05-05T08:00:00Z"}"""
-                .formatted(Http.commandId()));
+                {"commandId":"%s","wear":"worn","note":"one edge bent","happenedAt":"2026-05-05T08:00:00Z"}""".formatted(Http.commandId()));
         assertThat(fit("MPB-2", "MP-TREE-2", piece, 2).body().path("flags").toString())
                 .doesNotContain("mesh-piece");
         JsonNode hanging = found("MPB-2");
@@ -129,7 +131,10 @@ class MeshPieceFactsTest {
 
     @Test
     void a_piece_nobody_told_of_is_flagged_and_becomes_known() {
-        assertThat(fit("MPB-9", "MP-TREE-9", "MP-TAGGED", 1).body().path("flags").toString())
+        assertThat(fit("MPB-9", "MP-TREE-9", "MP-TAGGED", 1)
+                        .body()
+                        .path("flags")
+                        .toString())
                 .contains("mesh-piece-unknown");
         assertThat(found("MPB-9").path("pieceId").asString()).isEqualTo("MP-TAGGED");
     }

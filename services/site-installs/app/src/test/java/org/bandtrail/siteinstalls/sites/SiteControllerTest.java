@@ -56,8 +56,7 @@ class SiteControllerTest {
 
     private Http.Answer change(String site, String what, String more) {
         return http.post(
-                "/sites/%s/%s".formatted(site, what),
-                "{\"commandId\":\"%s\",%s}".formatted(Http.commandId(), more));
+                "/sites/%s/%s".formatted(site, what), "{\"commandId\":\"%s\",%s}".formatted(Http.commandId(), more));
     }
 
     private static final String WITH_THE_CLOCK = """
@@ -69,7 +68,10 @@ class SiteControllerTest {
         register("C-SITE", "");
         Http.Answer drawn = change("C-SITE", "boundary", "\"boundary\":" + WITH_THE_CLOCK);
         assertThat(drawn.body().path("notes").path(0).asString()).contains("turned");
-        change("C-SITE", "hours", "\"hours\":{\"weekly\":[{\"day\":\"MONDAY\",\"from\":\"08:00\",\"until\":\"16:00\"}],\"exceptions\":[]}");
+        change(
+                "C-SITE",
+                "hours",
+                "\"hours\":{\"weekly\":[{\"day\":\"MONDAY\",\"from\":\"08:00\",\"until\":\"16:00\"}],\"exceptions\":[]}");
         change("C-SITE", "hazards", "\"hazards\":[{\"kind\":\"ticks\",\"note\":\"hedge\"}]");
         change("C-SITE", "correct", "\"name\":\"Alder weir\"");
         change("C-SITE", "close", "\"on\":\"2026-09-01\",\"reason\":\"sold\"");
@@ -81,12 +83,20 @@ class SiteControllerTest {
         assertThat(whole.path("hazards").path(0).path("kind").path("caution").asString())
                 .contains("sleeves");
         assertThat(whole.path("closedOn").asString()).isEqualTo("2026-09-01");
-        assertThat(whole.path("history").valueStream().map(step -> step.path("what").asString()))
+        assertThat(whole.path("history")
+                        .valueStream()
+                        .map(step -> step.path("what").asString()))
                 .containsExactly("closed", "corrected", "hazards set", "opening hours set", "boundary drawn");
         assertThat(whole.path("history").path(1).path("was").asString()).contains("Alder brook");
-        assertThat(http.get("/sites/C-SITE/open?at=2026-06-01T15:59").body().path("open").asBoolean())
+        assertThat(http.get("/sites/C-SITE/open?at=2026-06-01T15:59")
+                        .body()
+                        .path("open")
+                        .asBoolean())
                 .isTrue();
-        assertThat(http.get("/sites/C-SITE/open?at=2026-06-02T10:00").body().path("why").asString())
+        assertThat(http.get("/sites/C-SITE/open?at=2026-06-02T10:00")
+                        .body()
+                        .path("why")
+                        .asString())
                 .isEqualTo("Closed on Tuesday.");
         projectors.rebuild("site");
         assertThat(http.get("/sites/C-SITE").body()).isEqualTo(whole);
@@ -102,7 +112,11 @@ class SiteControllerTest {
         assertThat(ground.path("geometry").path("type").asString()).isEqualTo("Polygon");
         JsonNode ring = ground.path("geometry").path("coordinates").path(0);
         assertThat(ring.path(1).path(0).asDouble()).isEqualTo(-75.339);
-        assertThat(of(features, "E-SITE").path("geometry").path("coordinates").path(0).asDouble())
+        assertThat(of(features, "E-SITE")
+                        .path("geometry")
+                        .path("coordinates")
+                        .path(0)
+                        .asDouble())
                 .isEqualTo(-75.5);
     }
 
@@ -116,14 +130,19 @@ class SiteControllerTest {
     @Test
     void an_unknown_hazard_and_a_crossing_boundary_are_named() {
         register("F-SITE", "");
-        assertThat(change("F-SITE", "hazards", "\"hazards\":[{\"kind\":\"dragons\",\"note\":\"\"}]").body().path("detail").asString())
+        assertThat(change("F-SITE", "hazards", "\"hazards\":[{\"kind\":\"dragons\",\"note\":\"\"}]")
+                        .body()
+                        .path("detail")
+                        .asString())
                 .contains("dragons")
                 .contains("roadside");
         Http.Answer crossing = change("F-SITE", "boundary", """
                 "boundary":{"type":"Polygon","coordinates":[[[0,0],[0.01,0.01],[0.01,0],[0,0.01],[0,0]]]}""");
         assertThat(crossing.status()).isEqualTo(400);
         assertThat(crossing.body().path("detail").asString()).contains("crosses another");
-        assertThat(change("NO-SITE", "close", "\"on\":\"2026-09-01\",\"reason\":\"x\"").status()).isEqualTo(409);
+        assertThat(change("NO-SITE", "close", "\"on\":\"2026-09-01\",\"reason\":\"x\"")
+                        .status())
+                .isEqualTo(409);
         assertThat(http.get("/sites/NO-SITE").status()).isEqualTo(404);
     }
 }

@@ -109,8 +109,7 @@ class SiteTest {
     @Test
     void hours_and_hazards_replace_what_was_there_and_tell_it() {
         OpeningHours mondays = new OpeningHours(
-                List.of(new OpeningHours.Weekly(DayOfWeek.MONDAY, LocalTime.of(8, 0), LocalTime.of(16, 0))),
-                List.of());
+                List.of(new OpeningHours.Weekly(DayOfWeek.MONDAY, LocalTime.of(8, 0), LocalTime.of(16, 0))), List.of());
         List<Hazard> ticks = List.of(new Hazard("ticks", ""));
         Site site = after(
                 register("Alder brook"),

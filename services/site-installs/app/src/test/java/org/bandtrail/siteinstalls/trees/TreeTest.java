@@ -156,7 +156,8 @@ class TreeTest {
         assertThat(merged.mergedInto()).isEqualTo(kept);
         assertThatThrownBy(() -> merged.decide(merge)).hasMessageContaining("ALDER-71");
         assertThat(merged.decide(measure("2026-06-01", "1230 mm"))).hasSize(1);
-        assertThat(after(register("17", DBH), merge, measure("2026-06-01", "1230 mm")).mergedInto())
+        assertThat(after(register("17", DBH), merge, measure("2026-06-01", "1230 mm"))
+                        .mergedInto())
                 .isEqualTo(kept);
         assertThat(merged.decide(unmerge))
                 .containsExactly(new TreeUnmerged(TREE, kept, "two trunks", PERSON, on("2026-05-02")));

@@ -87,7 +87,8 @@ class TreesOnPostgresTest {
         measure("OAK-7", "810 mm", "2026-06-01T08:00:00Z");
         assertThat(tree("OAK-7").path("girthHeightMm").isNull()).isTrue();
 
-        assertThat(register("8", ",\"lat\":40.44").body().path("detail").asString()).contains("Give both or neither");
+        assertThat(register("8", ",\"lat\":40.44").body().path("detail").asString())
+                .contains("Give both or neither");
         assertThat(register("8", ",\"speciesCode\":\"tree\"").status()).isEqualTo(400);
     }
 
@@ -110,7 +111,8 @@ class TreesOnPostgresTest {
         assertThat(tree.path("history").path(1).path("note").asString())
                 .isEqualTo("species sumac, now heaven; because: smelt it");
         assertThat(http.get("/trees?site=OAK&only=GONE").body().path("rows")).hasSize(1);
-        assertThat(http.get("/trees?site=OAK&only=STANDING&q=OAK-9").body().path("rows")).isEmpty();
+        assertThat(http.get("/trees?site=OAK&only=STANDING&q=OAK-9").body().path("rows"))
+                .isEmpty();
 
         http.post("/trees/OAK-9/found-again", "{\"commandId\":\"%s\"}".formatted(Http.commandId()));
         assertThat(tree("OAK-9").path("goneAt").isNull()).isTrue();

@@ -71,14 +71,17 @@ class WorkPlanTest {
                 .hasMessageContaining("Say why");
         assertThat(agreed.decide(change(OTHER, " rain ")))
                 .containsExactly(new PlanChanged(PLAN, OTHER, "rain", LEAD, WHEN));
-        assertThat(after(draft(usual()), agree(), change(OTHER, "rain")).state()).isEqualTo(WorkPlan.State.CHANGED);
+        assertThat(after(draft(usual()), agree(), change(OTHER, "rain")).state())
+                .isEqualTo(WorkPlan.State.CHANGED);
     }
 
     @Test
     void what_is_so_already_happens_no_second_time() {
         WorkPlan agreed = after(draft(usual()), agree());
         assertThat(agreed.decide(agree())).isEmpty();
-        assertThat(agreed.decide(change(usual(), ""))).as("nothing is otherwise").isEmpty();
+        assertThat(agreed.decide(change(usual(), "")))
+                .as("nothing is otherwise")
+                .isEmpty();
         WorkPlan off = after(draft(usual()), callOff("rain"));
         assertThat(off.decide(callOff("rain"))).isEmpty();
         WorkPlan done = after(draft(usual()), agree(), new Finish(PLAN, "", LEAD, WHEN));
@@ -114,7 +117,8 @@ class WorkPlanTest {
                 .isInstanceOf(WorkPlanRefused.TreeTwice.class)
                 .hasMessageContaining("[T-1]");
         for (int days : new int[] {-1, WorkPlan.MOST_DAYS}) {
-            assertThatThrownBy(() -> WorkPlan.NONE.decide(draft(until(usual().day().plusDays(days)))))
+            assertThatThrownBy(
+                            () -> WorkPlan.NONE.decide(draft(until(usual().day().plusDays(days)))))
                     .isInstanceOf(WorkPlanRefused.DaysDoNotFit.class);
         }
         assertThat(WorkPlan.NONE.decide(draft(until(usual().day().plusDays(WorkPlan.MOST_DAYS - 1)))))

@@ -124,8 +124,7 @@ public record StockRules(
     public Entry writeDown(Money amount, String reason, PersonId by, Occurred occurred) {
         requireCurrency(amount);
         if (amount.minor() <= 0 || amount.minor() > holding.costInStock()) {
-            throw new StockRefused.WriteDownUnfit(
-                    subject, amount, Money.of(holding.costInStock(), amount.currency()));
+            throw new StockRefused.WriteDownUnfit(subject, amount, Money.of(holding.costInStock(), amount.currency()));
         }
         if (reason.isBlank()) {
             throw new StockRefused.ReasonNeeded(subject);

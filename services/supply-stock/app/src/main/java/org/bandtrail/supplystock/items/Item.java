@@ -46,7 +46,9 @@ public record Item(@Nullable ItemDescription description) {
         }
         if (correct.description().kind() != description.kind()) {
             throw new ItemRefused.KindIsFixed(
-                    correct.material(), description.kind(), correct.description().kind());
+                    correct.material(),
+                    description.kind(),
+                    correct.description().kind());
         }
         checkMeasures(correct.material(), correct.description());
         if (correct.reason().isBlank()) {
@@ -57,11 +59,7 @@ public record Item(@Nullable ItemDescription description) {
             return List.of();
         }
         return List.of(new ItemEvent.Corrected(
-                correct.material(),
-                correct.description(),
-                correct.reason().strip(),
-                correct.by(),
-                correct.occurred()));
+                correct.material(), correct.description(), correct.reason().strip(), correct.by(), correct.occurred()));
     }
 
     private static void checkMeasures(MaterialCode material, ItemDescription item) {

@@ -20,8 +20,7 @@ public sealed interface ItemEvent {
     /** What is said about it was corrected, for a reason; what lies in stock keeps the cost it was bought at. */
     @StoredAs("item.corrected")
     @Revision("1")
-    record Corrected(
-            MaterialCode material, ItemDescription description, String reason, PersonId by, Occurred occurred)
+    record Corrected(MaterialCode material, ItemDescription description, String reason, PersonId by, Occurred occurred)
             implements ItemEvent {}
 
     /** Its supply figures changed, for a reason. */

@@ -63,8 +63,7 @@ public record ReelChoice(
      * @param shelf reels of one material at one depot, in any order
      * @param day on which they are used
      */
-    public static ReelChoice of(
-            List<Cut> wanted, List<WishedReel> wishes, List<ReelOnShelf> shelf, LocalDate day) {
+    public static ReelChoice of(List<Cut> wanted, List<WishedReel> wishes, List<ReelOnShelf> shelf, LocalDate day) {
         List<PassedOver> passedOver = new ArrayList<>();
         Map<ReelOnShelf, Length> left = new LinkedHashMap<>();
         for (ReelOnShelf reel : shelf.stream().sorted(ORDER).toList()) {

@@ -13,7 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param pieces how many of the tree's pieces, null for all of them
  */
 public record WishedReel(
-        TreeId treeId, MaterialKind kind, ReelId reelId, @Nullable Integer pieces) {
+        TreeId treeId,
+        MaterialKind kind,
+        ReelId reelId,
+        @Nullable Integer pieces) {
     private static final int MOST_PIECES = 9;
 
     /**

@@ -68,7 +68,8 @@ class KitPlanning {
                         .forEach(reel -> passedOver.add(
                                 new KitPlan.PassedOver(reel.reel().value(), reel.why())));
                 choice.otherwise()
-                        .forEach(tree -> otherwise.add(new KitPlan.Otherwise(tree.tree().value(), kind, tree.why())));
+                        .forEach(tree ->
+                                otherwise.add(new KitPlan.Otherwise(tree.tree().value(), kind, tree.why())));
                 lacking.addAll(lackingOf(material, kind, choice.lacking()));
             } else {
                 addFasteners(wish, material, needs, now, picks, lacking);

@@ -47,7 +47,8 @@ record LedgerRow(
     /** The same, counting for another crew. */
     LedgerRow countingFor(String other) {
         return new LedgerRow(
-                fact, step, of, what, adjusts, source, target, quantity, out, in, account, used, tree, person, other, period);
+                fact, step, of, what, adjusts, source, target, quantity, out, in, account, used, tree, person, other,
+                period);
     }
 
     /** What the account paid in minor units. */

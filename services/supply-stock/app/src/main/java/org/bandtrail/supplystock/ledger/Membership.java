@@ -19,7 +19,11 @@ final class Membership {
     static final String NONE = "";
 
     /** A person in a crew, until somebody changed that; {@code until} is null while it lasts. */
-    record Stay(String person, String crew, Instant from, @Nullable Instant until) {
+    record Stay(
+            String person,
+            String crew,
+            Instant from,
+            @Nullable Instant until) {
         private boolean at(Instant moment) {
             return !from.isAfter(moment) && (until == null || until.isAfter(moment));
         }
@@ -47,9 +51,15 @@ final class Membership {
     void hear(CrewEvent event) {
         switch (event) {
             case CrewEvent.Formed formed ->
-                people(formed.crewId().value(), formed.people(), formed.occurred().happened());
+                people(
+                        formed.crewId().value(),
+                        formed.people(),
+                        formed.occurred().happened());
             case CrewEvent.PeopleChanged changed ->
-                people(changed.crewId().value(), changed.people(), changed.occurred().happened());
+                people(
+                        changed.crewId().value(),
+                        changed.people(),
+                        changed.occurred().happened());
         }
     }
 
@@ -58,9 +68,7 @@ final class Membership {
                 new ArrayList<>(people.stream().map(PersonId::value).distinct().toList());
         stays.replaceAll(stay -> {
             boolean lasts = stay.crew().equals(crew) && stay.until() == null;
-            return !lasts || remaining.remove(stay.person())
-                    ? stay
-                    : new Stay(stay.person(), crew, stay.from(), now);
+            return !lasts || remaining.remove(stay.person()) ? stay : new Stay(stay.person(), crew, stay.from(), now);
         });
         remaining.forEach(person -> stays.add(new Stay(person, crew, now, null)));
     }

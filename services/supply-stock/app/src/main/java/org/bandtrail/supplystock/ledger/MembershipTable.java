@@ -39,9 +39,7 @@ final class MembershipTable {
             SELECT t.note, l.fitted_at, l.crew_id FROM unnest(?::varchar[]) AS t (note)
             JOIN band_life l ON l.band_id = substr(t.note, ?) WHERE l.crew_id IS NOT NULL AND l.fitted_at IS NOT NULL\
             """)
-                .params(
-                        texts(bands, fact -> Objects.requireNonNull(fact.note())),
-                        BAND.length() + 1)
+                .params(texts(bands, fact -> Objects.requireNonNull(fact.note())), BAND.length() + 1)
                 .query(row -> {
                     crews.named(
                             row.getString("note"),
@@ -65,7 +63,11 @@ final class MembershipTable {
                         texts(stays, Membership.Stay::person),
                         texts(stays, Membership.Stay::crew),
                         texts(stays, stay -> stay.from().toString()),
-                        texts(stays, stay -> stay.until() == null ? null : stay.until().toString()))
+                        texts(
+                                stays,
+                                stay -> stay.until() == null
+                                        ? null
+                                        : stay.until().toString()))
                 .update();
     }
 }

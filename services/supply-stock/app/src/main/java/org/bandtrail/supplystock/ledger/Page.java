@@ -48,7 +48,10 @@ final class Page {
 
     void used(Key holding, LateUse use) {
         uses.computeIfAbsent(holding, unused -> new LinkedHashMap<>())
-                .merge(new UseKey(use.account(), use.tree(), use.person(), use.crew(), use.what()), use.quantity(), Long::sum);
+                .merge(
+                        new UseKey(use.account(), use.tree(), use.person(), use.crew(), use.what()),
+                        use.quantity(),
+                        Long::sum);
     }
 
     void month(PeriodEvent event) {
@@ -130,8 +133,8 @@ final class Page {
         List<LateUse> all = new ArrayList<>();
         Map<UseKey, Long> known = uses.remove(holding);
         if (known != null) {
-            known.forEach((use, quantity) -> all.add(
-                    new LateUse(use.account(), use.tree(), use.person(), use.crew(), use.what(), quantity)));
+            known.forEach((use, quantity) ->
+                    all.add(new LateUse(use.account(), use.tree(), use.person(), use.crew(), use.what(), quantity)));
         }
         // In one order, whether they were loaded or are of this page: who gets the last cent must not depend on pages.
         all.sort(Comparator.comparing(LateUse::toString));

@@ -29,10 +29,7 @@ public class PlannedNeeds {
         boolean newer = jdbc.sql("""
                         INSERT INTO need_plan (plan_id, sequence) VALUES (?, ?)
                         ON CONFLICT (plan_id) DO UPDATE SET sequence = excluded.sequence
-                        WHERE need_plan.sequence < excluded.sequence""")
-                        .params(planId, sequence)
-                        .update()
-                > 0;
+                        WHERE need_plan.sequence < excluded.sequence""").params(planId, sequence).update() > 0;
         if (newer) {
             jdbc.sql("DELETE FROM planned_need WHERE plan_id = ?").param(planId).update();
             needs.forEach(this::insert);

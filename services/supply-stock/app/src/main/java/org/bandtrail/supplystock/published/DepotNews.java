@@ -105,12 +105,7 @@ final class DepotNews {
 
     private static DepotStockChanged.Receipt receipt(
             MaterialCode material, MaterialKind kind, long quantity, Money cost) {
-        return new DepotStockChanged.Receipt(
-                material.value(),
-                kind.name(),
-                quantity,
-                cost.minor(),
-                cost.currency());
+        return new DepotStockChanged.Receipt(material.value(), kind.name(), quantity, cost.minor(), cost.currency());
     }
 
     private static List<Object> labels(DeliveryEvent.Recorded recorded) {

@@ -52,12 +52,7 @@ public record Recall(@Nullable String lot, boolean open, SortedMap<String, Aside
         }
         requireReason(start.recallId(), start.reason());
         return List.of(new RecallEvent.Started(
-                start.recallId(),
-                start.lot(),
-                start.supplier(),
-                start.reason().strip(),
-                start.by(),
-                start.occurred()));
+                start.recallId(), start.lot(), start.supplier(), start.reason().strip(), start.by(), start.occurred()));
     }
 
     private String lotOfOpen(RecallId recall) {

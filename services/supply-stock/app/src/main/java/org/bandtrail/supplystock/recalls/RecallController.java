@@ -74,8 +74,7 @@ final class RecallController {
     }
 
     @GetMapping("/recalls")
-    @Operation(
-            summary = "Recalls, the newest first")
+    @Operation(summary = "Recalls, the newest first")
     Rows<RecallRow> list(
             @RequestParam(defaultValue = "false") boolean open,
             @RequestParam(required = false) @Nullable String after,
@@ -89,7 +88,10 @@ final class RecallController {
     @Operation(summary = "One recall with how much of the lot is at each kind of place: aside, still out, on trees")
     Whole one(@PathVariable RecallId recallId) {
         RecallRow recall = known(recallId);
-        return new Whole(recall, traces.trace(TraceSubject.lot(recall.lot(), recall.supplierId())).orElse(null));
+        return new Whole(
+                recall,
+                traces.trace(TraceSubject.lot(recall.lot(), recall.supplierId()))
+                        .orElse(null));
     }
 
     @GetMapping("/recalls/{recallId}/places")
@@ -116,7 +118,12 @@ final class RecallController {
                         HttpStatus.NOT_FOUND, "Recall [%s] is not in the books. Look in the list.".formatted(recall)));
     }
 
-    record Start(UUID commandId, RecallId recallId, String lot, @Nullable SupplierId supplierId, String reason) {}
+    record Start(
+            UUID commandId,
+            RecallId recallId,
+            String lot,
+            @Nullable SupplierId supplierId,
+            String reason) {}
 
     record Lift(UUID commandId, String reason) {}
 

@@ -21,12 +21,7 @@ public sealed interface RecallEvent {
     @StoredAs("recall.started")
     @Revision("2")
     record Started(
-            RecallId recallId,
-            String lot,
-            @Nullable SupplierId supplier,
-            String reason,
-            PersonId by,
-            Occurred occurred)
+            RecallId recallId, String lot, @Nullable SupplierId supplier, String reason, PersonId by, Occurred occurred)
             implements RecallEvent {}
 
     /** Goods of the lot went aside at their depots. */

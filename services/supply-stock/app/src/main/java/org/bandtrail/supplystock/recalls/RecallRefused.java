@@ -51,7 +51,8 @@ public abstract sealed class RecallRefused extends Refusal {
         WhoseLot(String lot, List<String> suppliers) {
             super(
                     suppliers.isEmpty()
-                            ? "Nothing of lot [%s] was delivered yet. Check the lot, or name its supplier.".formatted(lot)
+                            ? "Nothing of lot [%s] was delivered yet. Check the lot, or name its supplier."
+                                    .formatted(lot)
                             : "Lot [%s] was delivered by %s. Each prints its own; name the supplier whose lot it is."
                                     .formatted(lot, String.join(" and ", suppliers)));
         }

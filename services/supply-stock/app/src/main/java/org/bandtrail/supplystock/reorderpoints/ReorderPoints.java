@@ -142,8 +142,7 @@ class ReorderPoints {
         return planned.quantity() == 0 ? null : Reckoning.ofPlansAlone(planned);
     }
 
-    private static @Nullable String note(
-            ItemAtDepot at, DailyUse use, @Nullable ItemRow item, PlannedUse planned) {
+    private static @Nullable String note(ItemAtDepot at, DailyUse use, @Nullable ItemRow item, PlannedUse planned) {
         if (item == null) {
             return "Item %s is not registered, so its lead time is not known. Register it.".formatted(at.material());
         }

@@ -110,10 +110,10 @@ record ReorderRow(
                 return new Stated(null, null, null, null, null, false, null, null);
             }
             LeadTimeDemand demand = point.demand();
-            // What is known to be needed suffices when it is just there; a forecast is a chance and wants an order by then.
-            boolean now = demand == null
-                    ? onHandAndOrder < point.reorderPoint()
-                    : onHandAndOrder <= point.reorderPoint();
+            // What is known to be needed suffices when it is just there; a forecast is a chance and wants an order by
+            // then.
+            boolean now =
+                    demand == null ? onHandAndOrder < point.reorderPoint() : onHandAndOrder <= point.reorderPoint();
             return new Stated(
                     point.z(),
                     demand == null ? null : demand.mean(),

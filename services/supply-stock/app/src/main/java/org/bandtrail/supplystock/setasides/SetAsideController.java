@@ -40,13 +40,21 @@ final class SetAsideController {
     @PostMapping("/set-aside")
     @Operation(summary = "Set a reel or pieces aside, with a reason; they are not handed out until released")
     Done setAside(@RequestBody Asked request, ActingPerson by) {
-        return work.once(request.commandId(), List.of("set aside", request), Done.class, () -> desk.setAside(request, by.id(), now()));
+        return work.once(
+                request.commandId(),
+                List.of("set aside", request),
+                Done.class,
+                () -> desk.setAside(request, by.id(), now()));
     }
 
     @PostMapping("/set-aside/release")
     @Operation(summary = "Release a reel or pieces for use, with a reason")
     Done release(@RequestBody Asked request, ActingPerson by) {
-        return work.once(request.commandId(), List.of("release", request), Done.class, () -> desk.release(request, by.id(), now()));
+        return work.once(
+                request.commandId(),
+                List.of("release", request),
+                Done.class,
+                () -> desk.release(request, by.id(), now()));
     }
 
     private Occurred now() {

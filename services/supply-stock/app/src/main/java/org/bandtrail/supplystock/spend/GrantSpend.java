@@ -61,8 +61,8 @@ public class GrantSpend {
             Map<String, Long> split = each.siteId().isEmpty()
                     ? Map.of(Payers.NOBODY, each.minor())
                     : payers.split(each.siteId(), each.month(), each.minor());
-            split.forEach((grant, minor) -> parts.add(new Part(
-                    grant, each.siteId(), each.month(), each.kind(), each.currency(), each.outcome(), minor)));
+            split.forEach((grant, minor) -> parts.add(
+                    new Part(grant, each.siteId(), each.month(), each.kind(), each.currency(), each.outcome(), minor)));
         }
         return parts;
     }

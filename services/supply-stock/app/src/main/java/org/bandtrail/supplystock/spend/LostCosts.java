@@ -24,8 +24,7 @@ class LostCosts {
      * @param siteId empty where nobody knows
      * @param minor minor units of the currency
      */
-    record Lost(
-            String siteId, YearMonth month, MaterialKind kind, String currency, Outcome outcome, long minor) {}
+    record Lost(String siteId, YearMonth month, MaterialKind kind, String currency, Outcome outcome, long minor) {}
 
     /** All sums within these months. */
     List<Lost> within(Months months) {

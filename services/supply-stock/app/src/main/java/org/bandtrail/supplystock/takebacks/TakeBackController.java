@@ -65,8 +65,7 @@ final class TakeBackController {
     private Place pieces(BatchId batch, Asked request, PersonId by, Occurred now) {
         LastMove last = lastMoves.ofBatch(batch.value());
         StockMove opposite = opposite("batch", last, request, now);
-        relocating.batch(
-                batch, last.target(), last.source(), new Pieces(last.quantity()), why(opposite), by, now);
+        relocating.batch(batch, last.target(), last.source(), new Pieces(last.quantity()), why(opposite), by, now);
         return last.source();
     }
 

@@ -69,8 +69,7 @@ final class TraceController {
             @RequestParam(defaultValue = "") String after,
             @RequestParam(defaultValue = "100") int limit) {
         int size = Math.clamp(limit, 1, 1000);
-        List<Trace.At> rows = rowsOf.places(
-                new TraceSubject(TraceOf.of(what), id, supplier), kind, gone, after, size);
+        List<Trace.At> rows = rowsOf.places(new TraceSubject(TraceOf.of(what), id, supplier), kind, gone, after, size);
         return new Rows<>(rows, rows.size() < size ? null : rows.getLast().cursor());
     }
 

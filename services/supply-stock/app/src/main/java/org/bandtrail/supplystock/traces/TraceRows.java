@@ -76,8 +76,7 @@ public class TraceRows {
      * @param gone whether places that hold nothing of it any more are shown too
      * @param after cursor of the last row before, empty for the first page
      */
-    public List<Trace.At> places(
-            TraceSubject subject, @Nullable String kind, boolean gone, String after, int limit) {
+    public List<Trace.At> places(TraceSubject subject, @Nullable String kind, boolean gone, String after, int limit) {
         return jdbc.sql(TraceSql.family(subject) + TraceSql.ORIGINS + TraceSql.SPOTS + """
                         , page AS (
                             SELECT place_kind || ':' || place_id AS place, * FROM spot

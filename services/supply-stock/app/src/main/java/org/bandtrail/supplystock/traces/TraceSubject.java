@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param id as it is kept
  * @param supplier of a lot; null for a lot of whichever supplier, and for everything that is not a lot
  */
-public record TraceSubject(TraceOf what, String id, @Nullable String supplier) {
+public record TraceSubject(
+        TraceOf what, String id, @Nullable String supplier) {
     /** Spells the identity as it is kept; the supplier counts for a lot only. */
     public TraceSubject {
         id = what == TraceOf.LOT ? Lots.spelt(id) : id.strip().toUpperCase(Locale.ROOT);

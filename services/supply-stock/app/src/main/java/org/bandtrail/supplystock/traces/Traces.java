@@ -26,8 +26,9 @@ public class Traces {
     /** Everything that bears this identity, in the order of {@link TraceOf}; a lot once for each supplier of it. */
     public List<Trace.Found> find(String text) {
         List<Trace.Found> found = new ArrayList<>();
-        suppliersOf(text).forEach(supplier ->
-                found.add(new Trace.Found(TraceOf.LOT.word(), TraceSubject.lot(text, supplier).id(), supplier)));
+        suppliersOf(text)
+                .forEach(supplier -> found.add(new Trace.Found(
+                        TraceOf.LOT.word(), TraceSubject.lot(text, supplier).id(), supplier)));
         Arrays.stream(TraceOf.values())
                 .filter(what -> what != TraceOf.LOT)
                 .map(what -> TraceSubject.of(what, text))

@@ -32,7 +32,8 @@ final class VariancesController {
     }
 
     @GetMapping("/variances/uses")
-    @Operation(summary = "Usage variance of settled kits by month and item, a page at a time; above zero is unfavourable")
+    @Operation(
+            summary = "Usage variance of settled kits by month and item, a page at a time; above zero is unfavourable")
     Rows<UsageVariance> uses(
             @RequestParam @Nullable YearMonth from,
             @RequestParam @Nullable YearMonth through,

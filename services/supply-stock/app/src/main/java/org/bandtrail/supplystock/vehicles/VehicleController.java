@@ -126,7 +126,8 @@ final class VehicleController {
     record Line(String id, long quantity) {}
 
     /** @param at when the books learnt of it: by this the moves can be taken back, see {@code takebacks} */
-    record Moved(VehicleId vehicleId, List<Line> lines, @Nullable Instant at) {}
+    record Moved(
+            VehicleId vehicleId, List<Line> lines, @Nullable Instant at) {}
 
     record Rows(List<VehicleRow> rows, @Nullable String next) {}
 }

@@ -28,12 +28,7 @@ public class StockWorths {
      * @param quantity mm or pieces that are still paid for as stock; what is missing and not written off counts
      * @param worth what that stands at, the most a write-down can take
      */
-    public record Worth(
-            String holding,
-            String id,
-            @Nullable String materialCode,
-            long quantity,
-            Money worth) {}
+    public record Worth(String holding, String id, @Nullable String materialCode, long quantity, Money worth) {}
 
     /**
      * A reel.

@@ -63,10 +63,12 @@ class BudgetTest {
     }
 
     private static BudgetStanding standing(Counts counts) {
-        BudgetRow row = new BudgetRow(
-                "BU-MILL", "Mill", null, null, null, MAY, MAY, Money.of(1_000, "USD"), counts, null);
+        BudgetRow row =
+                new BudgetRow("BU-MILL", "Mill", null, null, null, MAY, MAY, Money.of(1_000, "USD"), counts, null);
         return BudgetStanding.of(
-                row, Map.of(Outcome.USED, 100L, Outcome.SCRAPPED, 20L, Outcome.MISSING, 7L, Outcome.WRITTEN_DOWN, 3L), 50);
+                row,
+                Map.of(Outcome.USED, 100L, Outcome.SCRAPPED, 20L, Outcome.MISSING, 7L, Outcome.WRITTEN_DOWN, 3L),
+                50);
     }
 
     @Test
@@ -88,7 +90,10 @@ class BudgetTest {
 
     private static BudgetCommand plan(String name, YearMonth from, YearMonth through, long minor) {
         return new BudgetCommand.SetUp(
-                MILL, new BudgetPlan(name, null, null, null, from, through, Money.of(minor, "USD"), Counts.CHARGED_AND_LOST), ANNA, NOW);
+                MILL,
+                new BudgetPlan(name, null, null, null, from, through, Money.of(minor, "USD"), Counts.CHARGED_AND_LOST),
+                ANNA,
+                NOW);
     }
 
     private static BudgetCommand change(Money amount, String reason) {

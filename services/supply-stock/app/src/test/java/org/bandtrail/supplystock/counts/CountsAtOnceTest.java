@@ -63,8 +63,9 @@ class CountsAtOnceTest {
                 people.add(() -> take(count, place));
             }
 
-            List<String> taken =
-                    AtOnce.all(people).stream().filter(place -> !place.isEmpty()).toList();
+            List<String> taken = AtOnce.all(people).stream()
+                    .filter(place -> !place.isEmpty())
+                    .toList();
 
             assertThat(taken).isNotEmpty().doesNotHaveDuplicates();
             if (taken.contains("depot:CA-YARD")) {

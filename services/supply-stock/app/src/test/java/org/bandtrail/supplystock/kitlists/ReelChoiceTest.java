@@ -101,7 +101,11 @@ class ReelChoiceTest {
 
         ReelChoice choice = ReelChoice.of(
                 List.of(cut("T-1", 1, 900), cut("T-2", 1, 900), cut("T-3", 1, 900), cut("T-4", 2, 900)),
-                List.of(wish("T-1", "R-3", null), wish("T-2", "R-7", null), wish("T-3", "R-2", null), wish("T-4", "R-1", 1)),
+                List.of(
+                        wish("T-1", "R-3", null),
+                        wish("T-2", "R-7", null),
+                        wish("T-3", "R-2", null),
+                        wish("T-4", "R-1", 1)),
                 List.of(reel("R-1", 9_000, 9_000, null, 1), reel("R-2", 800, 9_000, null, 2), held),
                 DAY);
 

@@ -63,8 +63,7 @@ class KitsOverHttpTest {
     @Test
     void a_kit_follows_the_reels_of_a_cut_plan_and_says_where_it_cannot() {
         KitsClient depot = stocked("KW");
-        String wish = depot.kit("K1", TREES)
-                .replace("\"trees\"", depot.own("""
+        String wish = depot.kit("K1", TREES).replace("\"trees\"", depot.own("""
                         "reels": [{"treeId": "T-1", "kind": "TAPE", "reelId": "D-R1"},
                          {"treeId": "T-3", "kind": "TAPE", "reelId": "D-R9"}], "trees\""""));
 

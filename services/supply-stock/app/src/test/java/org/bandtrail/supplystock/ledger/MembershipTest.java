@@ -25,8 +25,8 @@ class MembershipTest {
     }
 
     private void formed(String crew, Instant at, String... ids) {
-        crews.hear(new CrewEvent.Formed(
-                new CrewId(crew), crew, new DepotId("NORTH"), people(ids), LEAD, Occurred.at(at)));
+        crews.hear(
+                new CrewEvent.Formed(new CrewId(crew), crew, new DepotId("NORTH"), people(ids), LEAD, Occurred.at(at)));
     }
 
     private void changed(String crew, Instant at, String... ids) {

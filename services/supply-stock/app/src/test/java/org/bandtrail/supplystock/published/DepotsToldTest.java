@@ -77,15 +77,13 @@ class DepotsToldTest {
                 {"materialCode":"%1$s-T","kind":"TAPE","name":"Tape","width":"127 mm","reelLength":"50 m",
                  "unitCost":{"minor":4000,"currency":"USD"}}""".formatted(mark));
         http.ok("/items", """
-                {"materialCode":"%1$s-P","kind":"FASTENER","name":"Pins","packSize":100,"unitCost":{"minor":3,"currency":"USD"}}"""
-                .formatted(mark));
+                {"materialCode":"%1$s-P","kind":"FASTENER","name":"Pins","packSize":100,"unitCost":{"minor":3,"currency":"USD"}}""".formatted(mark));
         http.ok("/bins", """
                 {"depotId":"%1$s-N","mark":"A-03","words":"tape"}""".formatted(mark));
         for (int reel = 1; reel <= 2; reel++) {
             http.ok("/reels", """
                     {"reelId":"%1$s%2$d","materialCode":"%1$s-T","depotId":"%1$s-N","length":"%3$d m",
-                     "cost":{"minor":1800,"currency":"USD"},"happenedAt":"2026-05-04T06:00:00Z"}"""
-                    .formatted(mark, reel, reel == 1 ? 50 : 20));
+                     "cost":{"minor":1800,"currency":"USD"},"happenedAt":"2026-05-04T06:00:00Z"}""".formatted(mark, reel, reel == 1 ? 50 : 20));
         }
         http.ok("/batches", """
                 {"batchId":"%1$s3","materialCode":"%1$s-P","depotId":"%1$s-N","pieces":300,

@@ -30,11 +30,9 @@ public final class ToldDepots {
                 SELECT holding || ' ' || id || ' at ' || place_kind || ':' || place_id, quantity
                 FROM (SELECT 'reel' AS holding, id, place_kind, place_id, quantity FROM reel_place
                       UNION ALL SELECT 'batch', id, place_kind, place_id, quantity FROM batch_place) p
-                WHERE place_kind IN ('depot', 'set-aside') AND quantity <> 0 AND id LIKE ? || '%'""")
-                .param(prefix)
-                .query(row -> {
-                    there.put(row.getString(1), row.getLong(2));
-                });
+                WHERE place_kind IN ('depot', 'set-aside') AND quantity <> 0 AND id LIKE ? || '%'""").param(prefix).query(row -> {
+            there.put(row.getString(1), row.getLong(2));
+        });
         return there;
     }
 }

@@ -95,8 +95,9 @@ class RecallsOverHttpTest {
                 {"kitId": "RB-K", "depotId": "RB-YARD", "crewId": "RB-C", "personId": "RB-P", "reels": ["RB-R3"],
                  "happenedAt": "2026-05-13T07:00:00Z"}""";
         assertThat(http().refused(409, "/handouts", kit))
-                .isEqualTo("Reel [RB-R3] is of lot RB-LOT of RB-SUP, which is recalled: the adhesive runs. Take another one, or"
-                        + " lift recall RB-RC first.");
+                .isEqualTo(
+                        "Reel [RB-R3] is of lot RB-LOT of RB-SUP, which is recalled: the adhesive runs. Take another one, or"
+                                + " lift recall RB-RC first.");
         assertThat(http().refused(
                                 409,
                                 "/set-aside/release",
@@ -107,7 +108,11 @@ class RecallsOverHttpTest {
                                 "/recalls",
                                 "{\"recallId\": \"RB-RC2\", \"lot\": \"rb-LOT\", \"reason\": \"again\"}"))
                 .contains("RB-LOT", "RB-RC");
-        assertThat(http().refused(422, "/recalls", "{\"recallId\": \"RB-RC3\", \"lot\": \"OTHER\", \"supplierId\": \"RB-SUP\", \"reason\": \" \"}"))
+        assertThat(
+                        http().refused(
+                                        422,
+                                        "/recalls",
+                                        "{\"recallId\": \"RB-RC3\", \"lot\": \"OTHER\", \"supplierId\": \"RB-SUP\", \"reason\": \" \"}"))
                 .contains("reason");
     }
 
@@ -188,7 +193,8 @@ class RecallsOverHttpTest {
         http().ok("/handouts", """
                 {"kitId": "RF-K", "depotId": "RF-YARD", "crewId": "RF-C", "personId": "RF-P", "reels": ["RF-X1"],
                  "happenedAt": "2026-05-14T07:00:00Z"}""");
-        assertThat(http().get("/recalls/RF-RC").path("trace").path("holdings").asLong()).isEqualTo(4);
+        assertThat(http().get("/recalls/RF-RC").path("trace").path("holdings").asLong())
+                .isEqualTo(4);
         http().ok("/recalls", recallOf("RF-RC2", "\"supplierId\": \"RF-OTHER\","));
     }
 
@@ -199,8 +205,7 @@ class RecallsOverHttpTest {
 
     @Test
     void a_recall_stored_before_suppliers_were_named_is_of_the_lot_of_whichever_supplier() {
-        RecallRow old = new RecallRow(
-                "R", "L 1", null, "why", "P", java.time.Instant.EPOCH, 0, 0, 0, null, null, null);
+        RecallRow old = new RecallRow("R", "L 1", null, "why", "P", java.time.Instant.EPOCH, 0, 0, 0, null, null, null);
         assertThat(old.means(new Traces.SuppliersLot("L 1", "HOLM"))).isTrue();
         assertThat(old.means(new Traces.SuppliersLot("L 2", "HOLM"))).isFalse();
     }

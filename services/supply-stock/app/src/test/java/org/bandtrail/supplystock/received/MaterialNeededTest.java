@@ -88,8 +88,7 @@ class MaterialNeededTest {
     }
 
     private static PlannedNeed need(String plan, long quantity) {
-        return new PlannedNeed(
-                plan, new MaterialCode("MN-T"), MaterialKind.TAPE, DEPOT, DAY, DAY, quantity, quantity);
+        return new PlannedNeed(plan, new MaterialCode("MN-T"), MaterialKind.TAPE, DEPOT, DAY, DAY, quantity, quantity);
     }
 
     private List<PlannedNeed> of(String plan) {

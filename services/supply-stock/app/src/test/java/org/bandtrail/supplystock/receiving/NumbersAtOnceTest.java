@@ -57,7 +57,9 @@ class NumbersAtOnceTest {
         known("NA");
 
         List<ResponseEntity<JsonNode>> answers = atOnce(
-                6, number -> deliver("NA", number, "{\"length\": \"50 m\"}, {\"length\": \"%d m\"}".formatted(40 + number)));
+                6,
+                number ->
+                        deliver("NA", number, "{\"length\": \"50 m\"}, {\"length\": \"%d m\"}".formatted(40 + number)));
 
         List<String> given = new ArrayList<>();
         for (ResponseEntity<JsonNode> answer : answers) {
@@ -66,14 +68,13 @@ class NumbersAtOnceTest {
             if (answer.getStatusCode().value() == 409) {
                 assertThat(told).contains("NA-SUP-");
             } else {
-                Objects.requireNonNull(answer.getBody())
-                        .path("keys")
-                        .forEach(one -> given.add(one.asString()));
+                Objects.requireNonNull(answer.getBody()).path("keys").forEach(one -> given.add(one.asString()));
             }
         }
         assertThat(given).isNotEmpty().doesNotHaveDuplicates();
         for (String reel : given) {
-            JsonNode balance = http.get("/reels/" + reel.substring("reel/".length())).path("balance");
+            JsonNode balance =
+                    http.get("/reels/" + reel.substring("reel/".length())).path("balance");
             assertThat(balance.path("receivedMm").asLong()).as(reel).isBetween(40_000L, 50_000L);
         }
         assertThat(http.get("/audit?recount=true").path("zero").asBoolean()).isTrue();

@@ -49,7 +49,8 @@ class ReleasedByHandTest {
     }
 
     private String state(String mark) {
-        JsonNode line = http.get("/deliveries/%s-D".formatted(mark)).path("lines").get(0);
+        JsonNode line =
+                http.get("/deliveries/%s-D".formatted(mark)).path("lines").get(0);
         return line.path("pieces").get(0).path("state").asString();
     }
 
@@ -75,7 +76,10 @@ class ReleasedByHandTest {
         assertThat(accept("RH2", "batch/RH2-A").getStatusCode().value()).isEqualTo(200);
 
         assertThat(state("RH2")).isEqualTo("accepted");
-        assertThat(http.get("/batches/RH2-A").path("balance").path("inDepotPieces").asLong())
+        assertThat(http.get("/batches/RH2-A")
+                        .path("balance")
+                        .path("inDepotPieces")
+                        .asLong())
                 .isEqualTo(100);
     }
 

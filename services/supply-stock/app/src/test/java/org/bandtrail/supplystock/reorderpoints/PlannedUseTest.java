@@ -39,8 +39,7 @@ class PlannedUseTest {
 
     private static ReorderRow row(DailyUse use, long onHand, PlannedNeed... plans) {
         ItemAtDepot shelf = new ItemAtDepot("TAPE-1", MaterialKind.TAPE, "NORTH", onHand, TODAY.minusDays(40));
-        return ReorderPoints.row(
-                shelf, 0, use, ITEM, TODAY.minusDays(40), TODAY.minusDays(1), TODAY, List.of(plans));
+        return ReorderPoints.row(shelf, 0, use, ITEM, TODAY.minusDays(40), TODAY.minusDays(1), TODAY, List.of(plans));
     }
 
     private static DailyUse forecast() {
@@ -75,7 +74,8 @@ class PlannedUseTest {
         assertThat(none.stated().reorderPoint()).isEqualTo(500);
         assertThat(more.stated().reorderPoint()).as("500 + (650 - 2 x 100)").isEqualTo(950);
         assertThat(more.planned().plannedAbove()).isEqualTo(450);
-        assertThat(Objects.requireNonNull(more.stated().formula())).endsWith("max(0, 650 - 100.0 x 2) = 450 is added: 950");
+        assertThat(Objects.requireNonNull(more.stated().formula()))
+                .endsWith("max(0, 650 - 100.0 x 2) = 450 is added: 950");
         assertThat(less.stated()).isEqualTo(none.stated());
         assertThat(less.planned().planned()).as("shown all the same").isEqualTo(150);
     }

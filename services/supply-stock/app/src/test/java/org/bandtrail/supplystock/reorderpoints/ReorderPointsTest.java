@@ -120,7 +120,14 @@ class ReorderPointsTest {
 
     private static ReorderRow row(MaterialKind kind, long onHand, DailyUse use, ItemRow item) {
         return ReorderPoints.row(
-                new ItemAtDepot(item.materialCode(), kind, "NORTH", onHand, FIRST), 0, use, item, FIRST, LAST, TODAY, List.of());
+                new ItemAtDepot(item.materialCode(), kind, "NORTH", onHand, FIRST),
+                0,
+                use,
+                item,
+                FIRST,
+                LAST,
+                TODAY,
+                List.of());
     }
 
     private static DailyUse measured(double mean, double sd) {

@@ -11,13 +11,10 @@ class LostCostsTest {
     private static final LedgerOnPostgres BOOKS = new LedgerOnPostgres("lost_costs");
 
     private static void paid(String period, String account, String site, String what, String person, long minor) {
-        BOOKS.jdbc
-                .sql("""
+        BOOKS.jdbc.sql("""
                         INSERT INTO ledger_account (period, account, site_id, tree_id, material, kind, currency, what,
                             person_id, crew_id, quantity, minor)
-                        VALUES (?, ?, ?, '', 'TAPE-1', 'TAPE', 'USD', ?, ?, '', 0, ?)""")
-                .params(period, account, site, what, person, minor)
-                .update();
+                        VALUES (?, ?, ?, '', 'TAPE-1', 'TAPE', 'USD', ?, ?, '', 0, ?)""").params(period, account, site, what, person, minor).update();
     }
 
     @Test

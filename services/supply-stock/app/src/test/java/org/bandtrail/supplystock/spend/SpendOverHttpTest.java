@@ -150,8 +150,7 @@ class SpendOverHttpTest {
     }
 
     private long ofCrew(String crew) {
-        return StreamSupport.stream(
-                        get("/spend?by=crew&limit=1000").get("rows").spliterator(), false)
+        return StreamSupport.stream(get("/spend?by=crew&limit=1000").get("rows").spliterator(), false)
                 .filter(row -> row.path("crewId").asString("").equals(crew))
                 .mapToLong(row -> row.get("totalMinor").asLong())
                 .sum();

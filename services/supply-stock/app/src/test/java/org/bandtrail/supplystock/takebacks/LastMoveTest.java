@@ -36,7 +36,8 @@ class LastMoveTest {
         assertThat(last(StockMove.SET_ASIDE).opposite(MADE, MADE.plusSeconds(600)))
                 .isEqualTo(StockMove.RELEASED);
         assertThatExceptionOfType(TakeBackRefused.TooLate.class)
-                .isThrownBy(() -> last(StockMove.SET_ASIDE).opposite(MADE, MADE.plusSeconds(600).plusMillis(1)))
+                .isThrownBy(() -> last(StockMove.SET_ASIDE)
+                        .opposite(MADE, MADE.plusSeconds(600).plusMillis(1)))
                 .withMessageContaining("[10] minutes");
     }
 

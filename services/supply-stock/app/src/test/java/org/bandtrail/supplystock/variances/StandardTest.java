@@ -30,7 +30,8 @@ class StandardTest {
         Standard pack = new Standard(MaterialKind.FASTENER, 100, 4_50);
 
         assertThat(pack.cost(520)).as("5.2 packs, computed by hand").isEqualTo(23_40);
-        assertThat(pack.priceVariance(24_00, 520) + pack.priceVariance(-24_00, -520)).isZero();
+        assertThat(pack.priceVariance(24_00, 520) + pack.priceVariance(-24_00, -520))
+                .isZero();
     }
 
     @Test

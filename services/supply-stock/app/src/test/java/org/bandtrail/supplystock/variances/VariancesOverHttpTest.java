@@ -108,7 +108,9 @@ class VariancesOverHttpTest {
                 .param(kit)
                 .update();
         jdbc.sql("""
-                        INSERT INTO kit_line_settled VALUES (?, 'reel', 'VA-R1', 'VA-P', 9000000, ?, ?, ?, ?, 0, 0, 0)""").params(kit, fitted, 9_000_000 - fitted - scrapped - missing, scrapped, missing).update();
+                        INSERT INTO kit_line_settled VALUES (?, 'reel', 'VA-R1', 'VA-P', 9000000, ?, ?, ?, ?, 0, 0, 0)""")
+                .params(kit, fitted, 9_000_000 - fitted - scrapped - missing, scrapped, missing)
+                .update();
         jdbc.sql("INSERT INTO kit_settlement VALUES (?, 0, ?::timestamptz, 0, NULL)")
                 .param(kit)
                 .param(settledAt)

@@ -95,14 +95,7 @@ public record CutTask(
 
     /** With the scale that follows from the number of new reels. */
     public static CutTask of(
-            int[] weights,
-            int[] demand,
-            int[] lengths,
-            boolean[] fresh,
-            int[] ages,
-            int blade,
-            int usable,
-            int worth) {
+            int[] weights, int[] demand, int[] lengths, boolean[] fresh, int[] ages, int blade, int usable, int worth) {
         long scale = 1;
         for (boolean one : fresh) {
             scale += one ? 1 : 0;

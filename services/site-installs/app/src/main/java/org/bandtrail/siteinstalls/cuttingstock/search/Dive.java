@@ -142,7 +142,8 @@ final class Dive {
             kindBelow[below.kinds()[kind]] = kind;
         }
         for (Column column : from.master().columns()) {
-            int cls = to.classes().like(below.task(), above.task(), from.classes().one(column.cls()));
+            int cls =
+                    to.classes().like(below.task(), above.task(), from.classes().one(column.cls()));
             int[] perKind = new int[below.task().kinds()];
             boolean fits = cls >= 0;
             for (int i = 0; i < column.kinds().length && fits; i++) {

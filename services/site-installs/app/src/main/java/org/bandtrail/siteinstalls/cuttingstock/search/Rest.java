@@ -14,8 +14,9 @@ record Rest(CutTask task, int[] kinds, int[] reels) {
 
     /** {@code demand}: how many of each kind are left; {@code free}: which reels are. */
     static Rest of(CutTask whole, int[] demand, boolean[] free) {
-        int[] kinds =
-                IntStream.range(0, demand.length).filter(kind -> demand[kind] > 0).toArray();
+        int[] kinds = IntStream.range(0, demand.length)
+                .filter(kind -> demand[kind] > 0)
+                .toArray();
         int[] reels = IntStream.range(0, free.length).filter(reel -> free[reel]).toArray();
         boolean[] fresh = new boolean[reels.length];
         for (int i = 0; i < fresh.length; i++) {
@@ -45,7 +46,8 @@ record Rest(CutTask task, int[] kinds, int[] reels) {
             int[] on = whole.on(reels[reel]);
             part.put(reel, Arrays.stream(on).map(kind -> kindInPart[kind]).toArray());
         }
-        part.leaveUncut(Arrays.stream(whole.uncut()).map(kind -> kindInPart[kind]).toArray());
+        part.leaveUncut(
+                Arrays.stream(whole.uncut()).map(kind -> kindInPart[kind]).toArray());
         return part;
     }
 

@@ -21,8 +21,7 @@ record Score(long cost, long parts, long shortness, long late) implements Compar
         long before = task.lengths()[reel] / task.usable();
         long after = task.rest(reel, weight) / task.usable();
         long parts = (after > 0 ? 1 : 0) - (task.fresh()[reel] ? 0 : 1);
-        return new Score(
-                task.cost(reel, weight), parts, before * before - after * after, weight * task.ages()[reel]);
+        return new Score(task.cost(reel, weight), parts, before * before - after * after, weight * task.ages()[reel]);
     }
 
     /** What it means to leave a piece of this kind uncut. */

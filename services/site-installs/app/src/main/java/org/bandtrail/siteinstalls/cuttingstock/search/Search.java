@@ -120,8 +120,7 @@ public final class Search {
             free[reel] = !task.fresh()[reel] || start.weight(reel) > 0;
         }
         Rest rest = Rest.of(task, task.demand(), free);
-        Improvement within =
-                new Improvement(rest.task(), rest.inPart(start, task.kinds()), chance, over);
+        Improvement within = new Improvement(rest.task(), rest.inPart(start, task.kinds()), chance, over);
         within.run(ROUNDS / 3, Floor.of(rest.task()));
         return rest.inWhole(start, within.best());
     }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PricingTest {
     /** All whole multiples of 5 mm, so that they are counted in a grain above 1; the reels are not. */
     private static final int[] WEIGHTS = {235, 155, 100, 65};
+
     private static final int[] DEMAND = {2, 3, 1, 4};
 
     @ParameterizedTest

@@ -15,7 +15,12 @@ import org.jspecify.annotations.Nullable;
  *     tell, or of a kind of device nobody described
  */
 public record MaterialMove(
-        String material, String id, long quantity, String source, String target, @Nullable Boolean reusable) {
+        String material,
+        String id,
+        long quantity,
+        String source,
+        String target,
+        @Nullable Boolean reusable) {
     /** A length of tape or mesh of one reel. */
     public static final String REEL = "reel";
 

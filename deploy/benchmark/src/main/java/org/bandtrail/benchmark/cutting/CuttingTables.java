@@ -22,8 +22,10 @@ final class CuttingTables {
                 + " | general solver: proven / better / worse / none |");
         out.println("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         rows(out, outcome -> outcome.test().cls().name().toLowerCase().replace('_', ' '));
-        rows(out, outcome -> "%04d pieces, %03d part reels"
-                .formatted(outcome.test().pieces(), outcome.test().parts()));
+        rows(
+                out,
+                outcome -> "%04d pieces, %03d part reels"
+                        .formatted(outcome.test().pieces(), outcome.test().parts()));
         rows(out, outcome -> "all");
     }
 
@@ -36,7 +38,8 @@ final class CuttingTables {
     private static String row(String group, List<Outcome> members) {
         long[] millis = members.stream().mapToLong(Outcome::millis).sorted().toArray();
         long scrap = members.stream().mapToLong(one -> one.plan().scrapMm()).sum();
-        long byHand = members.stream().mapToLong(one -> one.firstFit().scrapMm()).sum();
+        long byHand =
+                members.stream().mapToLong(one -> one.firstFit().scrapMm()).sum();
         return "| %s | %d | %,d | %,d | %d | %d | %.3f | %d | %d | %s |"
                 .formatted(
                         group,
@@ -44,7 +47,9 @@ final class CuttingTables {
                         millis[millis.length / 2],
                         millis[millis.length - 1],
                         members.stream().filter(one -> one.plan().proven()).count(),
-                        members.stream().filter(one -> one.plan().fewestNewReels()).count(),
+                        members.stream()
+                                .filter(one -> one.plan().fewestNewReels())
+                                .count(),
                         byHand == 0 ? 0 : (double) scrap / byHand,
                         members.stream().filter(Outcome::worseThanFirstFit).count(),
                         members.stream().filter(Outcome::late).count(),
@@ -53,14 +58,21 @@ final class CuttingTables {
 
     /** How often the general solver proved its plan, had less scrap than ours, had more, and had no plan at all. */
     private static String general(List<Outcome> members) {
-        if (members.stream().allMatch(one -> one.general().value() == null && !one.general().asked())) {
+        if (members.stream()
+                .allMatch(one -> one.general().value() == null && !one.general().asked())) {
             return "not asked";
         }
         return "%d / %d / %d / %d"
                 .formatted(
                         members.stream().filter(one -> one.general().proven()).count(),
-                        members.stream().filter(one -> one.general().compared(one.plan().scrapMm()) < 0).count(),
-                        members.stream().filter(one -> one.general().compared(one.plan().scrapMm()) > 0).count(),
-                        members.stream().filter(one -> one.general().value() == null).count());
+                        members.stream()
+                                .filter(one -> one.general().compared(one.plan().scrapMm()) < 0)
+                                .count(),
+                        members.stream()
+                                .filter(one -> one.general().compared(one.plan().scrapMm()) > 0)
+                                .count(),
+                        members.stream()
+                                .filter(one -> one.general().value() == null)
+                                .count());
     }
 }

@@ -62,8 +62,11 @@ final class GeneralSolver {
                 .start();
         try (BufferedWriter out = child.outputWriter(StandardCharsets.US_ASCII)) {
             out.write("seconds " + seconds + "\n");
-            out.write("rules %d %d %d%n".formatted(
-                    job.rules().bladeMm(), job.rules().usableFromMm(), job.rules().openingWorthMm()));
+            out.write("rules %d %d %d%n"
+                    .formatted(
+                            job.rules().bladeMm(),
+                            job.rules().usableFromMm(),
+                            job.rules().openingWorthMm()));
             int fresh = 0;
             for (Stock reel : job.stock()) {
                 if (reel.opened() || fresh++ < newReels) {
@@ -74,7 +77,8 @@ final class GeneralSolver {
                 out.write("piece " + piece.lengthMm() + "\n");
             }
         }
-        List<String> lines = child.inputReader(StandardCharsets.US_ASCII).lines().toList();
+        List<String> lines =
+                child.inputReader(StandardCharsets.US_ASCII).lines().toList();
         if (lines.isEmpty()) {
             throw new IOException("The general solver ended without an answer.");
         }

@@ -12,11 +12,7 @@ import org.bandtrail.siteinstalls.cuttingstock.CuttingPlan;
  * @param general what the general solver says in the same time
  */
 record Outcome(
-        JobUnderTest test,
-        FirstFitDecreasing firstFit,
-        CuttingPlan plan,
-        long millis,
-        GeneralSolver.Answer general) {
+        JobUnderTest test, FirstFitDecreasing firstFit, CuttingPlan plan, long millis, GeneralSolver.Answer general) {
 
     boolean worseThanFirstFit() {
         return plan.uncut().size() > firstFit.uncut()

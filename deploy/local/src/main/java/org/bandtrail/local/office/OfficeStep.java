@@ -66,8 +66,8 @@ record OfficeStep(
     private static boolean siteInstalls(JsonNode step, String origin) {
         String door = step.path("door").asString("supply-stock");
         if (!door.equals("supply-stock") && !door.equals("site-installs")) {
-            throw new SeasonStopped("%s goes to [%s]. The office knows supply-stock and site-installs."
-                    .formatted(origin, door));
+            throw new SeasonStopped(
+                    "%s goes to [%s]. The office knows supply-stock and site-installs.".formatted(origin, door));
         }
         return door.equals("site-installs");
     }

@@ -70,7 +70,8 @@ public final class DemoSeason {
     private String loadFiles(Progress progress, Consumer<Instant> itIs) throws IOException {
         Path season = demoData.resolve("season");
         List<Chunk> chunks = Timeline.read(season);
-        Office office = Office.read(demoData.resolve("office"), doors.supplyStock(), doors.siteInstalls(), () -> waitFor(Kind.FIT));
+        Office office = Office.read(
+                demoData.resolve("office"), doors.supplyStock(), doors.siteInstalls(), () -> waitFor(Kind.FIT));
         int total = office.stillToDo()
                 + chunks.stream().mapToInt(chunk -> chunk.rows().size()).sum();
         PlaceSender place = new PlaceSender(demoData, doors, LEAD);

@@ -48,8 +48,7 @@ final class TreeLookSender {
     }
 
     private static ObjectNode check(Row row, String tree) {
-        ObjectNode body =
-                Body.of(row, "host-check", tree).put("treeId", tree).put("pest", PEST);
+        ObjectNode body = Body.of(row, "host-check", tree).put("treeId", tree).put("pest", PEST);
         ArrayNode answers = body.putArray("answers");
         for (String question : QUESTIONS) {
             if (row.has(question)) {

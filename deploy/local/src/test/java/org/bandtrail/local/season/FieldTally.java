@@ -66,7 +66,8 @@ final class FieldTally {
                 JsonNode fit = step.path("body");
                 hanging.put(
                         fit.path("bandId").asString(""),
-                        Length.parse(fit.path("tape").path("length").asString("")).mm());
+                        Length.parse(fit.path("tape").path("length").asString(""))
+                                .mm());
             }
         }
     }

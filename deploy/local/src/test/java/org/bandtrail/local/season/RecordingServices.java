@@ -93,8 +93,7 @@ final class RecordingServices implements AutoCloseable {
         for (String file : List.of("season/fits.csv", "trees/looked-at.csv")) {
             for (Row row : CsvRows.read(demoData.resolve(file))) {
                 if (row.text("siteId").equals(site)) {
-                    rows.add("{\"tag\":\"%s\",\"treeId\":\"%s-%s\"}"
-                            .formatted(row.text("tag"), site, row.text("tag")));
+                    rows.add("{\"tag\":\"%s\",\"treeId\":\"%s-%s\"}".formatted(row.text("tag"), site, row.text("tag")));
                 }
             }
         }

@@ -7,6 +7,7 @@ import static org.bandtrail.siteinstalls.bands.BandSamples.NOON;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.bandtrail.eventstore.Commands;
 import org.bandtrail.eventstore.Projectors;
 import org.bandtrail.eventstore.Work;
@@ -71,9 +72,8 @@ class RemovalsTest {
     }
 
     private LocalDate lastDayOf(String band) {
-        LocalDate day = bands.whole(new BandId(band)).orElseThrow().band().mustRemoveBy();
-        assertThat(day).isNotNull();
-        return day;
+        return Objects.requireNonNull(
+                bands.whole(new BandId(band)).orElseThrow().band().mustRemoveBy());
     }
 
     @Test

@@ -74,7 +74,9 @@ class CutSheetPdfTest {
                 null,
                 null,
                 null);
-        return new CutPlanView.Whole(row, new CutPlanView.Parts("IMPERIAL", new CutUse("sticky-band", null, null), 1, planned, List.of(tape)));
+        return new CutPlanView.Whole(
+                row,
+                new CutPlanView.Parts("IMPERIAL", new CutUse("sticky-band", null, null), 1, planned, List.of(tape)));
     }
 
     private static String text(byte[] file) throws IOException {

@@ -168,11 +168,11 @@ class WorkPlansOverHttpTest {
     // Funnel trap: skirt = girth + 230 as a guard, up to 5 mm: 1230 and 1730 mm; one funnel to a trunk.
     @Test
     void a_plan_for_funnel_traps_needs_skirts_and_funnels_and_no_tape() {
-        world("WG", true);
-        String traps = plan("WG", "\"WG-1\"", "\"WG-2\"")
-                .replace("\"tape\":\"WG-T\"", "\"device\":\"funnel-trap\",\"mesh\":\"WG-M\",\"other\":\"WG-F\"");
+        world("WK", true);
+        String traps = plan("WK", "\"WK-1\"", "\"WK-2\"")
+                .replace("\"tape\":\"WK-T\"", "\"device\":\"funnel-trap\",\"mesh\":\"WK-M\",\"other\":\"WK-F\"");
 
-        String plan = draft("WG", true, traps);
+        String plan = draft("WK", true, traps);
 
         JsonNode one = http.get("/work-plans/" + plan).body();
         assertThat(one.path("device").asString()).isEqualTo("funnel-trap");
@@ -180,7 +180,7 @@ class WorkPlansOverHttpTest {
         assertThat(one.path("needs"))
                 .extracting(need -> need.path("material").asString() + " "
                         + need.path("quantity").asLong())
-                .containsExactly("WG-M 2960", "WG-F 2");
+                .containsExactly("WK-M 2960", "WK-F 2");
         assertThat(one.path("walk"))
                 .extracting(line -> line.path("others").asLong())
                 .containsExactly(1L, 1L);

@@ -32,31 +32,35 @@ class Duplicates {
             tagged AS (
                 SELECT tree_id, site_id, spelt, count(*) OVER (PARTITION BY site_id, spelt) AS alike
                 FROM candidate WHERE spelt <> ''),
-            placed AS (
-                SELECT * FROM (SELECT *, count(*) OVER (PARTITION BY lat, lon) AS here
+            placed AS MATERIALIZED (
+                SELECT * FROM (SELECT tree_id, girth_mm, lat, lon, count(*) OVER (PARTITION BY lat, lon) AS here
                                FROM candidate WHERE lat IS NOT NULL) AS place
                 WHERE here <= :mostPlace),
-            grid AS (
-                SELECT ceil(:near / :latitude * 1e7) AS tall,
+            reach AS (
+                SELECT ceil(:near / :latitude * 1e7)::bigint AS up,
                        ceil(:near / :longitude / cos(radians(least(coalesce(max(abs(lat)), 0) / 1e7, 89.9))) * 1e7)
-                       AS wide
+                       ::bigint AS aside
                 FROM placed),
             cell AS MATERIALIZED (
-                SELECT placed.*, floor(lat / tall) AS y, floor(lon / wide) AS x FROM placed, grid),
+                SELECT placed.*, ((lat + 900000000) / (4 * up) << 32) + (lon + 5400000000) / (4 * aside) AS spot
+                FROM placed, reach),
             round_the_world AS (
                 SELECT tree_id, lat, lon + turn AS lon, girth_mm
-                FROM placed, grid, (VALUES (0::bigint), (3600000000), (-3600000000)) AS t (turn)
-                WHERE abs(lon + turn) <= 1800000000 + wide),
-            looking AS (
-                SELECT around.*, floor(lat / tall) + dy AS y, floor(lon / wide) + dx AS x
-                FROM round_the_world AS around, grid, generate_series(-1, 1) AS dy, generate_series(-1, 1) AS dx),
+                FROM placed, reach, (VALUES (0::bigint), (3600000000), (-3600000000)) AS t (turn)
+                WHERE abs(lon + turn) <= 1800000000 + aside),
+            looking AS MATERIALIZED (
+                SELECT around.*, (y << 32) + x AS spot
+                FROM round_the_world AS around, reach,
+                     generate_series((lat + 900000000 - up) / (4 * up), (lat + 900000000 + up) / (4 * up)) AS y,
+                     generate_series((lon + 5400000000 - aside) / (4 * aside),
+                                     (lon + 5400000000 + aside) / (4 * aside)) AS x),
             found AS (
                 SELECT a.tree_id AS first, b.tree_id AS second, TRUE AS same_tag
                 FROM tagged AS a JOIN tagged AS b USING (site_id, spelt)
                 WHERE a.tree_id < b.tree_id AND a.alike <= :mostTag
                 UNION ALL
                 SELECT a.tree_id, b.tree_id, FALSE
-                FROM looking AS a JOIN cell AS b USING (y, x)
+                FROM looking AS a JOIN cell AS b USING (spot)
                 WHERE a.tree_id < b.tree_id
                   AND ((a.lat - b.lat) * :latitude / 1e7) ^ 2
                       + ((a.lon - b.lon) * :longitude * cos(radians(greatest(abs(a.lat), abs(b.lat)) / 1e7)) / 1e7) ^ 2

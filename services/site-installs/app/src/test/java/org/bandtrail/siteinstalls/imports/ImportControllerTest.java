@@ -106,19 +106,19 @@ class ImportControllerTest {
 
     @Test
     void if_one_tree_was_registered_since_the_preview_none_is_stored() {
-        site("HAZEL");
+        site("HAZEL-WOOD");
         String file = "Tag,Girth\n1,1200\n2,1300\n3,1400\n";
         String mapping = """
-                {"siteId":"HAZEL","tagColumn":"Tag","girthColumn":"Girth","unit":"mm"}""";
+                {"siteId":"HAZEL-WOOD","tagColumn":"Tag","girthColumn":"Girth","unit":"mm"}""";
         JsonNode shown = preview(file.getBytes(StandardCharsets.UTF_8), mapping).body();
         assertThat(shown.path("ready").asInt()).isEqualTo(3);
-        http.post("/trees", "{\"commandId\":\"%s\",\"siteId\":\"HAZEL\",\"tag\":\"2\"}".formatted(Http.commandId()));
+        http.post("/trees", "{\"commandId\":\"%s\",\"siteId\":\"HAZEL-WOOD\",\"tag\":\"2\"}".formatted(Http.commandId()));
 
         Http.Answer refused = store(shown, false);
 
         assertThat(refused.status()).isEqualTo(409);
-        assertThat(refused.body().path("detail").asString()).contains("HAZEL-2");
-        assertThat(trees("HAZEL")).isOne();
+        assertThat(refused.body().path("detail").asString()).contains("HAZEL-WOOD-2");
+        assertThat(trees("HAZEL-WOOD")).isOne();
     }
 
     @Test

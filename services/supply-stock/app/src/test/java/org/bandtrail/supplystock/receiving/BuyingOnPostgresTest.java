@@ -137,7 +137,7 @@ class BuyingOnPostgresTest {
     }
 
     @Test
-    void what_somebody_released_elsewhere_counts_as_accepted_and_accepting_it_again_moves_nothing() {
+    void what_somebody_released_elsewhere_is_accepted_and_cannot_be_accepted_again() {
         bought("P6");
         http.ok("/deliveries", """
                 {"deliveryId": "P6-D2", "purchaseId": "P6-PO", "depotId": "P6-YARD", "accept": false,
@@ -145,7 +145,10 @@ class BuyingOnPostgresTest {
         http.ok("/set-aside/release", "{\"reelId\": \"P6-R\", \"depotId\": \"P6-YARD\", \"reason\": \"looked at\"}");
 
         assertThat(state("P6-D2")).isEqualTo("accepted");
-        http.ok("/deliveries/P6-D2/accept", "{\"keys\": [\"reel/P6-R\"]}");
+        ResponseEntity<JsonNode> again = http.post("/deliveries/P6-D2/accept", "{\"keys\": [\"reel/P6-R\"]}");
+        assertThat(again.getStatusCode().value()).isEqualTo(409);
+        assertThat(String.valueOf(again.getBody()))
+                .contains("[reel/P6-R] of delivery [P6-D2] is accepted, not set aside.");
         assertThat(http.get("/reels/P6-R").path("balance").path("inDepotMm").asLong())
                 .isEqualTo(40_000);
         assertThat(http.get("/deliveries?waiting=true").path("rows"))

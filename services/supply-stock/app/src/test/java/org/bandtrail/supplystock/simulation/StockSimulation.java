@@ -59,7 +59,7 @@ class StockSimulation {
         setUp(door);
 
         long steps = Histories.check(HISTORIES, 20_261_125, 30, StockStep::any, history -> {
-            String prefix = "H%d-".formatted(histories.incrementAndGet());
+            String prefix = "SIMH%d-".formatted(histories.incrementAndGet());
             StockPlay play = new StockPlay(door, work, commands, prefix);
             history.forEach(play::play);
             assertThat(projectors.caughtUp(PATIENCE))

@@ -112,7 +112,8 @@ class ImportControllerTest {
                 {"siteId":"HAZEL-WOOD","tagColumn":"Tag","girthColumn":"Girth","unit":"mm"}""";
         JsonNode shown = preview(file.getBytes(StandardCharsets.UTF_8), mapping).body();
         assertThat(shown.path("ready").asInt()).isEqualTo(3);
-        http.post("/trees", "{\"commandId\":\"%s\",\"siteId\":\"HAZEL-WOOD\",\"tag\":\"2\"}".formatted(Http.commandId()));
+        http.post(
+                "/trees", "{\"commandId\":\"%s\",\"siteId\":\"HAZEL-WOOD\",\"tag\":\"2\"}".formatted(Http.commandId()));
 
         Http.Answer refused = store(shown, false);
 

@@ -50,6 +50,6 @@ final class CrewSteps {
         crew.ticks("fasteners", "bag");
         crew.presses("The band is down");
         crew.sees("its tape is in bag BAG-1");
-        crew.seesSoon("/bands/" + band, "is taken down");
+        crew.seesSoon("/bands/" + band, "was taken down");
     }
 }

@@ -72,20 +72,24 @@ for (const offer of document.querySelectorAll('[data-position]')) {
 }
 
 // A wide table becomes one card per row on a phone (cards in parts.css). Each cell carries the name of its column, and the
-// roles are said aloud, because a table that is laid out otherwise is no longer one for a screen reader.
+// roles are said aloud, because a table that is laid out otherwise is no longer one for a screen reader; not where the
+// caption holds links, which a table with a role must not.
 for (const table of document.querySelectorAll('.scroll > table:not(.short):not(.board)')) {
   const heads = [...table.querySelectorAll('thead tr:last-child > th')];
   if (heads.length < 5 || heads.some((head) => head.colSpan > 1)) continue;
   const names = heads.map((head) => (head.querySelector('.unseen') ? '' : head.textContent.trim()));
   table.classList.add('cards');
-  table.setAttribute('role', 'table');
-  for (const part of table.querySelectorAll('thead, tbody, tfoot')) part.setAttribute('role', 'rowgroup');
+  const said = !table.querySelector('caption a');
+  if (said) {
+    table.setAttribute('role', 'table');
+    for (const part of table.querySelectorAll('thead, tbody, tfoot')) part.setAttribute('role', 'rowgroup');
+  }
   for (const row of table.rows) {
-    row.setAttribute('role', 'row');
+    if (said) row.setAttribute('role', 'row');
     let column = 0;
     for (const cell of row.cells) {
       const heading = row.parentElement.tagName === 'THEAD';
-      cell.setAttribute('role', heading ? 'columnheader' : cell.tagName === 'TH' ? 'rowheader' : 'cell');
+      if (said) cell.setAttribute('role', heading ? 'columnheader' : cell.tagName === 'TH' ? 'rowheader' : 'cell');
       if (!heading) cell.dataset.label = cell.colSpan > 1 ? '' : names[column] ?? '';
       column += cell.colSpan;
     }
